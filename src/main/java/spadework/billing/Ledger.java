@@ -93,6 +93,36 @@ public record Ledger(Contract contract, List<Invoice> invoices, List<Receipt> re
     }
 
     /**
+     * The bills that a receipt's money goes to, oldest first: what was open before it, less what is open after it.
+     *
+     * @param receipt one of this account
+     */
+    public List<CoveredInvoice> coveredBy(Receipt receipt) {
+        int index = receipts.indexOf(receipt);
+        List<OpenInvoice> before = new Ledger(contract, invoices, receipts.subList(0, index)).openInvoices();
+        List<OpenInvoice> after = new Ledger(contract, invoices, receipts.subList(0, index + 1)).openInvoices();
+        List<CoveredInvoice> covered = new ArrayList<>();
+        for (OpenInvoice open : before) {
+            Dollars rest = after.stream()
+                    .filter(left -> left.invoice().equals(open.invoice()))
+                    .findFirst()
+                    .map(OpenInvoice::rest)
+                    .orElse(Dollars.ZERO);
+            if (!rest.equals(open.rest())) {
+                covered.add(new CoveredInvoice(open.invoice(), open.rest().minus(rest)));
+            }
+        }
+        return covered;
+    }
+
+    /**
+     * A bill, or a part of one, that money went to.
+     *
+     * @param amount how much of it
+     */
+    public record CoveredInvoice(Invoice invoice, Dollars amount) {}
+
+    /**
      * A bill that is not paid in full.
      *
      * @param rest what is still to be paid of it

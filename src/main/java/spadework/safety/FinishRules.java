@@ -8,11 +8,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import spadework.finding.Finding;
+import spadework.job.Job;
+import spadework.job.LimitKind;
 import spadework.job.Wall;
 import spadework.measure.FilmThickness;
 import spadework.pricebook.CodeFilm;
 import spadework.pricebook.Film;
 import spadework.pricebook.LineItem;
+import spadework.takeoff.GroundTakeoff;
 import spadework.takeoff.wall.WallFace;
 
 /** The film on the wall and the words it allows; the ground around it; inspections. */
@@ -37,7 +40,35 @@ final class FinishRules implements Rule {
             found.add(advise(
                     "grade-short", "", "IRC R401.3 (2009 edition on)", "graded", round(graded), "walls", round(walls)));
         }
+        found.addAll(pastLotLine(facts.job(), graded));
         return found;
+    }
+
+    /** Soil shaped along more wall than has its ten feet before the lot line. */
+    private static List<Finding> pastLotLine(Job job, double graded) {
+        double free = 0;
+        List<String> close = new ArrayList<>();
+        for (Wall wall : job.walls()) {
+            boolean lineInReach = job.site().limits().stream()
+                    .filter(limit -> limit.kind() == LimitKind.PROPERTY_LINE
+                            && limit.wall().equals(wall.label()))
+                    .anyMatch(limit -> limit.distance().compareTo(GroundTakeoff.FALL_OVER) < 0);
+            if (lineInReach) {
+                close.add(wall.label());
+            } else {
+                free += wall.length().feet();
+            }
+        }
+        return Found.when(
+                !close.isEmpty() && graded > free,
+                must(
+                        "grade-past-lot-line",
+                        String.join(", ", close),
+                        "IRC R401.3 (2009 edition on)",
+                        "graded",
+                        round(graded),
+                        "free",
+                        round(free)));
     }
 
     private static List<Finding> film(Wall wall, Film film) {

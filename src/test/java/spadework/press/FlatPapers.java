@@ -15,7 +15,6 @@ import spadework.paperwork.proposal.ProposalWork;
 /** Parts of papers for tests that change one of them and leave the others. */
 final class FlatPapers {
     static final ProposalAnswer ANSWER = new ProposalAnswer(
-            true,
             List.of(new ProposalAnswer.Alternative("Do nothing", "It costs nothing today. The water stays.")),
             List.of("You sign below. We prepare the contract.", "We call before we come."));
 

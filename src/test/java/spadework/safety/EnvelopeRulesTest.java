@@ -189,6 +189,9 @@ class EnvelopeRulesTest {
         "TREE,             4,    hand-dig-zone,    false",
         "PROPERTY_LINE,    8,    no-room,          false",
         "PROPERTY_LINE,    7.99, no-room,          true",
+        "PROPERTY_LINE,    9.99, grade-past-lot-line, true",
+        "PROPERTY_LINE,    10,   grade-past-lot-line, false",
+        "WALK,             4,    grade-past-lot-line, false",
         "UTILITY,          4,    roots,            false"
     })
     void roomBesideTheTrench(LimitKind kind, double distance, String id, boolean described) {

@@ -24,6 +24,9 @@ public final class ReceiptPaper {
                 dossier.terms().day(receipt.on()),
                 receipt.amount(),
                 receipt.how(),
+                ledger.coveredBy(receipt).stream()
+                        .map(paid -> new ReceiptSheet.PaidBill(paid.invoice().number(), paid.amount()))
+                        .toList(),
                 AccountTotals.of(ledger));
     }
 }

@@ -116,9 +116,17 @@ public final class BuiltRecord {
         Optional<AppliedFilm> film = films.stream().findFirst();
         return new BuiltFilm(
                 film.flatMap(AppliedFilm::applied).map(BuiltRecord::mils).orElse(""),
+                film.flatMap(BuiltRecord::dry).orElse(""),
                 film.flatMap(AppliedFilm::applied).map(Worked::line).orElse(""),
-                film.map(AppliedFilm::promised).map(BuiltRecord::mils).orElse(""),
+                film.isPresent() ? finish.wetFilm() : "",
                 finish.dryFilm());
+    }
+
+    /** Wet film shrinks to dry in the proportion of the promised films. */
+    private static Optional<String> dry(AppliedFilm film) {
+        double share = film.dry().mils() / film.promised().number();
+        return film.applied()
+                .map(applied -> String.format(Locale.ROOT, "%.0f mil", Math.floor(applied.number() * share)));
     }
 
     private BuiltWallRow.HoldRow hold(HoldPoint point) {

@@ -51,6 +51,12 @@ final class Comparison {
                 wall.film().wetPromised(),
                 wall.film().mean(),
                 "film");
+        add(
+                where,
+                terms.get("compared.dry"),
+                wall.film().dryPromised(),
+                wall.film().dry(),
+                "dry");
     }
 
     private void pipe(BuiltPipeRow pipe) {

@@ -15,6 +15,7 @@ import spadework.job.Signing;
 import spadework.law.StateRules;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.part.FindingNote;
 import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.PaymentRows;
@@ -28,6 +29,8 @@ import spadework.pricing.Due;
 
 /** Puts the contract together: the work as contracted, its price, and what the law wants beside them. */
 public final class ContractPaper {
+    private static final String LEAD = "lead-paint";
+
     private ContractPaper() {}
 
     /**
@@ -67,14 +70,14 @@ public final class ContractPaper {
 
     private static ContractWork work(Dossier dossier, Dossier proposed, Signing signing) {
         PipeWorks runs = new PipeWorks(dossier);
+        List<FindingNote> notes = FindingNotes.forHomeowner(dossier);
         return new ContractWork(
                 new WallWorks(dossier).all(),
                 runs.all(),
                 runs.outlets(),
                 signing.materials(),
-                FindingNotes.forHomeowner(dossier).stream()
-                        .filter(note -> note.severity().equals("stop"))
-                        .toList(),
+                notes.stream().filter(note -> note.severity().equals("stop")).toList(),
+                notes.stream().filter(note -> note.id().equals(LEAD)).toList(),
                 OptionRows.of(dossier, proposed),
                 dossier.job().agreement().accepted().isPresent());
     }

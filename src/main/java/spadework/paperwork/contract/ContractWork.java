@@ -12,6 +12,7 @@ import spadework.paperwork.work.WallWork;
  *
  * @param materials principal materials with make, model, size and grade
  * @param before findings that have to be answered before work may start, in the homeowner's words
+ * @param lead what is promised about coatings that may hold lead; its pamphlet is receipted (40 CFR 745.84(a))
  * @param options every option, taken or not
  * @param accepted whether the homeowner has chosen among them
  */
@@ -21,6 +22,7 @@ public record ContractWork(
         List<OutletWork> outlets,
         List<String> materials,
         List<FindingNote> before,
+        List<FindingNote> lead,
         List<OptionRow> options,
         boolean accepted) {
 
@@ -30,6 +32,7 @@ public record ContractWork(
         outlets = List.copyOf(outlets);
         materials = List.copyOf(materials);
         before = List.copyOf(before);
+        lead = List.copyOf(lead);
         options = List.copyOf(options);
     }
 }

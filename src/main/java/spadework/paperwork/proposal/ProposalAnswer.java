@@ -4,14 +4,13 @@ package spadework.paperwork.proposal;
 import java.util.List;
 
 /**
- * What a yes does, and what else could be done.
+ * What else could be done, and what happens after a yes. A yes prepares the contract: a sale at a home is a matter of 16
+ * CFR 429 in every state, and its notices stand in the contract alone.
  *
- * @param contractFirst a yes prepares the contract, and nothing is due before that is signed; otherwise the signed
- *     proposal is the acceptance itself
  * @param alternatives what was considered, doing nothing among them
  * @param next what happens after a yes, in order
  */
-public record ProposalAnswer(boolean contractFirst, List<Alternative> alternatives, List<String> next) {
+public record ProposalAnswer(List<Alternative> alternatives, List<String> next) {
 
     /**
      * Another way.

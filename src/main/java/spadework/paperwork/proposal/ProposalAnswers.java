@@ -7,7 +7,6 @@ import spadework.contract.PricedOption;
 import spadework.job.Job;
 import spadework.job.OutletKind;
 import spadework.job.Space;
-import spadework.law.HouseLaw;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
@@ -31,17 +30,7 @@ final class ProposalAnswers {
     }
 
     private ProposalAnswer answer() {
-        boolean contractFirst =
-                wantsContract(job, dossier.law(), dossier.contract().proposed().total());
-        return new ProposalAnswer(contractFirst, alternatives(), next(contractFirst));
-    }
-
-    /** A contract is drawn up where the job prepares one, where the state asks for contents, or where nobody knows. */
-    static boolean wantsContract(Job job, HouseLaw law, Dollars price) {
-        return job.agreement().signing().isPresent()
-                || law.state()
-                        .map(state -> state.reaches(price) && !state.contents().isEmpty())
-                        .orElse(true);
+        return new ProposalAnswer(alternatives(), next());
     }
 
     private List<Alternative> alternatives() {
@@ -78,16 +67,14 @@ final class ProposalAnswers {
                 priced.option().title(), terms.get(key, "label", priced.option().label(), "amount", amount));
     }
 
-    private List<String> next(boolean contractFirst) {
+    private List<String> next() {
         List<String> steps = new ArrayList<>();
-        steps.add(terms.get(contractFirst ? "next.contract" : "next.accepted"));
+        steps.add(terms.get("next.contract"));
         dossier.contract().proposed().payments().stream()
                 .filter(Due::atSigning)
                 .findFirst()
-                .ifPresent(due -> steps.add(terms.get(
-                        contractFirst ? "next.due.contract" : "next.due",
-                        "amount",
-                        due.amount().text())));
+                .ifPresent(due -> steps.add(
+                        terms.get("next.due.contract", "amount", due.amount().text())));
         if (!engineer(dossier).isEmpty()) {
             steps.add(terms.get("next.engineer"));
         }

@@ -25,7 +25,6 @@ public enum StepKind {
     CONCRETE_OUT(COVER, WorkStep.DIG, "", Set.of()),
 
     DIG(WALL, WorkStep.DIG, "IBC 1803.1", Set.of("not-below-footing")),
-    DIG_BY_HAND(WALL, WorkStep.DIG, "", Set.of()),
     SPOIL(WALL, WorkStep.DIG, "29 CFR 1926.651(j)(2)", Set.of("spoil-back", "machine-back")),
     BANK(WALL, WorkStep.DIG, "29 CFR 1926.652(a)(1)", Set.of("slope-back", "shield", "ends-open")),
     INSPECT(
@@ -34,6 +33,7 @@ public enum StepKind {
             "29 CFR 1926.651(k)(1)",
             Set.of("daily-inspection", "soil-class-confirm", "water-in-trench")),
     LADDER(WALL, WorkStep.DIG, "29 CFR 1926.651(c)(2)", Set.of("ladder")),
+    DIG_BY_HAND(WALL, WorkStep.DIG, "", Set.of()),
     DEWATER(WALL, WorkStep.DEWATER, "", Set.of()),
     WELLS_OUT(WALL, WorkStep.PREPARE_WALL, "", Set.of()),
     LEAD_SAFE(WALL, WorkStep.PREPARE_WALL, "40 CFR 745 subpart E", Set.of("lead-paint")),

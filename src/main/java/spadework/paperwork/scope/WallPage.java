@@ -62,16 +62,16 @@ final class WallPage {
                 trench.bottomWidth(),
                 "depth",
                 trench.depth());
-        if (trench.hand()) {
-            texts.add(StepKind.DIG_BY_HAND, ".all", List.of());
-        } else {
-            texts.sold(StepKind.DIG_BY_HAND, "", "share", trench.handShare());
-        }
         spoil();
         texts.add(StepKind.BANK, "." + trench.protection(), List.of(), "slope", trench.slope());
         texts.add(StepKind.INSPECT, "", List.of(), "type", soilType());
         if (wall.deepestTrench().compareTo(StepFigure.LADDER_FROM.length()) >= 0) {
             texts.add(StepKind.LADDER, "", List.of());
+        }
+        if (trench.hand()) {
+            texts.add(StepKind.DIG_BY_HAND, ".all", List.of());
+        } else {
+            texts.sold(StepKind.DIG_BY_HAND, "", "share", trench.handShare());
         }
         texts.sold(StepKind.DEWATER, "");
     }
@@ -101,7 +101,7 @@ final class WallPage {
         texts.add(StepKind.HOLD_1, "", holding(StepEvidence.photo(texts.text("scope.photo.footing"))));
         texts.sold(StepKind.CRACKS, "", "cracks", work.surface().cracks());
         texts.sold(StepKind.COVE, "");
-        if (wall.finish().system() != FinishSystem.PARGE) {
+        if (work.surface().parge()) {
             texts.sold(StepKind.PARGE, "");
         }
         texts.sold(StepKind.DRY, system());

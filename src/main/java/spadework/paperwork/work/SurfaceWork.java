@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param strip what is taken off, by trade name
  * @param cracks length of cracks to be filled, empty when none
- * @param parge whether it is evened with mortar
+ * @param parge whether it is evened with a parge coat of mortar under another coat
  */
 public record SurfaceWork(List<String> strip, String cracks, boolean parge) {
 

@@ -85,7 +85,7 @@ public final class WallWorks {
                 wall.condition().cracks().isPositive()
                         ? wall.condition().cracks().text()
                         : "",
-                WallFace.isParged(wall));
+                WallFace.isEvened(wall, dossier.book()));
     }
 
     private String depth(Wall wall) {

@@ -67,6 +67,13 @@ public final class WallFace {
         return system == FinishSystem.PARGE || (system == FinishSystem.SHEET && wall.kind() == WallKind.BLOCK);
     }
 
+    /** Whether that parge coat lies under another coat, and is not the finish itself. */
+    public static boolean isEvened(Wall wall, PriceBook book) {
+        return isParged(wall)
+                && (wall.finish().system() != FinishSystem.PARGE
+                        || coverItem(wall, book).flatMap(LineItem::film).isPresent());
+    }
+
     /** The line item that covers this wall: the job's own choice, or the book's standard one for the system. */
     public static Optional<LineItem> coverItem(Wall wall, PriceBook book) {
         Measure measure = wall.finish().system() == FinishSystem.SHEET ? Measure.SHEET : Measure.COAT;
