@@ -4,8 +4,8 @@ package spadework.paperwork.proposal;
 import java.util.List;
 
 /**
- * What else could be done, and what happens after a yes. A yes prepares the contract: a sale at a home is a matter of 16
- * CFR 429 in every state, and its notices stand in the contract alone.
+ * What else could be done, and what happens after a yes. A yes prepares the contract: 16 CFR 429 reaches a sale at home
+ * in every state, and its notices stand in the contract alone.
  *
  * @param alternatives what was considered, doing nothing among them
  * @param next what happens after a yes, in order
