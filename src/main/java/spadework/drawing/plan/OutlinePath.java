@@ -42,10 +42,23 @@ public final class OutlinePath {
         return sides;
     }
 
+    /** Feet along the outline by the shorter way. */
+    static double feet(House house, OutlineSpot from, OutlineSpot to) {
+        double ahead = clockwise(house, from, to);
+        return Math.min(ahead, around(house) - ahead);
+    }
+
     private static boolean isShorterClockwise(House house, OutlineSpot from, OutlineSpot to) {
-        double round = 2 * (house.eastWest().feet() + house.northSouth().feet());
+        return clockwise(house, from, to) <= around(house) / 2;
+    }
+
+    private static double clockwise(House house, OutlineSpot from, OutlineSpot to) {
         double ahead = to.clockwise(house) - from.clockwise(house);
-        return (ahead % round + round) % round <= round / 2;
+        return (ahead % around(house) + around(house)) % around(house);
+    }
+
+    private static double around(House house) {
+        return 2 * (house.eastWest().feet() + house.northSouth().feet());
     }
 
     private static Point corner(Rect rect, Side one, Side other) {

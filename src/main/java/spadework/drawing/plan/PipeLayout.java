@@ -2,6 +2,7 @@
 package spadework.drawing.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -56,11 +57,23 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
             int downspouts = (int) water.downspouts().stream()
                     .filter(downspout -> downspout.into().equals(line.label()))
                     .count();
-            Side side = roofSide(job, sides.getOrDefault(line.into(), usual.side()), usual);
+            Side ends = sides.getOrDefault(line.into(), usual.side());
+            List<OutlineSpot> spots = free.next(roofSide(job, ends, usual), Math.max(1, downspouts));
             runs.add(new PlanRun(
-                    line.label(), Shape.Role.ROOF_LINE, free.next(side, Math.max(1, downspouts)), line.into()));
+                    line.label(), Shape.Role.ROOF_LINE, lastFirst(job.site().house(), spots, ends), line.into()));
         }
         return new PipeLayout(drains, List.copyOf(runs), sides, unplaced);
+    }
+
+    /** The spot that lies last on the way to another side first: there the pipe leaves, and no water runs back to it. */
+    private static List<OutlineSpot> lastFirst(House house, List<OutlineSpot> spots, Side ends) {
+        OutlineSpot middle = new OutlineSpot(ends, OutlineSpot.sideFeet(house, ends) / 2);
+        boolean here = spots.get(0).side() == ends;
+        return here
+                ? spots
+                : spots.stream()
+                        .sorted(Comparator.comparingDouble(spot -> OutlinePath.feet(house, spot, middle)))
+                        .toList();
     }
 
     /** The pipes that run along the house before they leave it; each has a lane of its own. */

@@ -284,6 +284,7 @@ public final class ScenePanel extends JPanel {
         float width = weight == Weight.THIN ? 0.6f : weight == Weight.MEDIUM ? 1.2f : 3.6f;
         float[] dash = switch (role) {
             case DRAIN -> new float[] {4, 2.4f};
+            case ROOF_LINE -> new float[] {8, 1.8f, 1.4f, 1.8f};
             case LIMIT -> new float[] {11, 4};
             case FABRIC -> new float[] {5, 1.8f};
             case EXTRA_WALL -> new float[] {7, 3};

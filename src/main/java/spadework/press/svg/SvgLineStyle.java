@@ -46,6 +46,7 @@ public final class SvgLineStyle {
     public static String dash(Role role) {
         return switch (role) {
             case DRAIN -> "4.00 2.40";
+            case ROOF_LINE -> "8.00 1.80 1.40 1.80";
             case LIMIT -> "11.00 4.00";
             case FABRIC -> "5.00 1.80";
             case EXTRA_WALL -> "7.00 3.00";

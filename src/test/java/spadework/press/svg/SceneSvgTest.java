@@ -132,6 +132,7 @@ class SceneSvgTest {
     void drainsAndLimitsDifferFromSolidLinesByTheirDash() {
         assertThat(SvgLineStyle.dash(Role.DRAIN)).isNotEmpty().isNotEqualTo(SvgLineStyle.dash(Role.LIMIT));
         assertThat(SvgLineStyle.dash(Role.LIMIT)).isNotEmpty();
+        assertThat(SvgLineStyle.dash(Role.ROOF_LINE)).isNotEqualTo(SvgLineStyle.dash(Role.MAIN));
         assertThat(List.of(Role.WALL, Role.MAIN, Role.ROOF_LINE))
                 .extracting(SvgLineStyle::dash)
                 .containsOnly("");
