@@ -65,7 +65,7 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
         return new PipeLayout(drains, List.copyOf(runs), sides, unplaced);
     }
 
-    /** The spot that lies last on the way to another side first: there the pipe leaves, and no water runs back to it. */
+    /** The spot that lies last on the way to another side first: there the pipe leaves, and no water runs back. */
     private static List<OutlineSpot> lastFirst(House house, List<OutlineSpot> spots, Side ends) {
         OutlineSpot middle = new OutlineSpot(ends, OutlineSpot.sideFeet(house, ends) / 2);
         boolean here = spots.get(0).side() == ends;

@@ -132,10 +132,15 @@ class SceneSvgTest {
     void drainsAndLimitsDifferFromSolidLinesByTheirDash() {
         assertThat(SvgLineStyle.dash(Role.DRAIN)).isNotEmpty().isNotEqualTo(SvgLineStyle.dash(Role.LIMIT));
         assertThat(SvgLineStyle.dash(Role.LIMIT)).isNotEmpty();
-        assertThat(SvgLineStyle.dash(Role.ROOF_LINE)).isNotEqualTo(SvgLineStyle.dash(Role.MAIN));
-        assertThat(List.of(Role.WALL, Role.MAIN, Role.ROOF_LINE))
-                .extracting(SvgLineStyle::dash)
-                .containsOnly("");
+        assertThat(List.of(Role.WALL, Role.MAIN)).extracting(SvgLineStyle::dash).containsOnly("");
+    }
+
+    /** Both run in solid pipe; three readers took the one for the other where weight alone told them apart. */
+    @Test
+    void roofWaterIsNotDrawnAsTheMain() {
+        assertThat(SvgLineStyle.dash(Role.ROOF_LINE))
+                .isNotEmpty()
+                .isNotIn(SvgLineStyle.dash(Role.DRAIN), SvgLineStyle.dash(Role.LIMIT), SvgLineStyle.dash(Role.MAIN));
     }
 
     @Test
