@@ -19,6 +19,10 @@ public final class FormerSpelling {
             "licence", "license",
             "neighbour", "neighbor",
             "fibre", "fiber");
+
+    /** What is one word by itself: how company files named a language. */
+    private static final Map<String, String> WHOLE = Map.of("english", "en", "spanish", "es");
+
     private static final Map<String, String> CODES = Map.of("PARGE-FIBRE", "PARGE-FIBER");
     private static final Map<String, String> BEFORE = turned(TODAY);
     private static final Pattern WORD = Pattern.compile("[a-z]+");
@@ -27,7 +31,7 @@ public final class FormerSpelling {
 
     /** The same in the spelling of today; what was never spelled otherwise comes back as it is. */
     public static String current(String written) {
-        return replaced(written, TODAY);
+        return WHOLE.getOrDefault(written, replaced(written, TODAY));
     }
 
     /** The code that an item of the bundled price book has today, by the one it had before; any other as it is. */

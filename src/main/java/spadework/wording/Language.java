@@ -18,8 +18,8 @@ import java.util.regex.Pattern;
  * A language in which papers are printed; measures and money stay as they are written in the United States. Which there
  * are stands in {@code languages.properties}: another one is a row there and its files of words.
  *
- * @param code as job files and files of words have it: {@code es}
- * @param name as company files have it: {@code spanish}
+ * @param code as jobs, companies and files of words have it: {@code es}
+ * @param name its English name: {@code spanish}
  * @param tag as BCP 47 names it: {@code es-US}
  * @param days how a day is written
  * @param weekdays how a day of a plan is written

@@ -25,6 +25,13 @@ class FormerSpellingTest {
         assertThat(FormerSpelling.current(today)).isEqualTo(today);
     }
 
+    @ParameterizedTest
+    @CsvSource({"english, en", "spanish, es"})
+    void aLanguageIsKnownByTheNameThatItHadBefore(String former, String today) {
+        assertThat(FormerSpelling.current(former)).isEqualTo(today);
+        assertThat(FormerSpelling.current("in " + former)).isEqualTo("in " + former);
+    }
+
     @Test
     void aCodeOfTheBundledBookIsFoundByTheOneItHadBefore() {
         assertThat(FormerSpelling.currentCode("PARGE-FIBRE")).isEqualTo("PARGE-FIBER");

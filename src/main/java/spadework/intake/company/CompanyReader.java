@@ -80,7 +80,7 @@ public final class CompanyReader {
                         fields.find("logo", Texts.FILE),
                         fields.get("paper", Choices.of(Paper.class), Paper.LETTER),
                         fields.list("payTo", Texts.LABEL),
-                        fields.get("crewLanguage", Languages.NAME, Language.ENGLISH),
+                        fields.get("crewLanguage", Languages.CODE, Language.ENGLISH),
                         fields.get("translations", TranslationReader.TRANSLATIONS, Map.of())),
                 new Rates(
                         wages,

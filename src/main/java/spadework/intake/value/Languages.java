@@ -4,10 +4,9 @@ package spadework.intake.value;
 import spadework.intake.source.ValueKind;
 import spadework.wording.Language;
 
-/** Languages of papers: a job has them by code, a company by name. */
+/** Languages of papers, by code; {@code spanish}, as company files had it before, is {@code es}. */
 public final class Languages {
     public static final ValueKind<Language> CODE = Choices.among(Language.all().stream(), Language::code);
-    public static final ValueKind<Language> NAME = Choices.among(Language.all().stream(), Language::name);
 
     private Languages() {}
 }

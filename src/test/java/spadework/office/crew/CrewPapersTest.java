@@ -360,11 +360,13 @@ class CrewPapersTest {
     }
 
     /** Nothing English is on it but what somebody typed: names, places, where a wall is, what an item is called. */
-    @Test
-    void spanishCrewGetsItsSheetItsWorkbookAndItsLogInSpanish() throws IOException {
+    @ParameterizedTest
+    @ValueSource(strings = {"es", "spanish"})
+    void spanishCrewGetsItsSheetItsWorkbookAndItsLogInSpanish(String written) throws IOException {
         Path job = job();
         Path company = root.resolve("company.json");
-        Files.writeString(company, Files.readString(company).replaceFirst("\\{", "{\"crewLanguage\": \"spanish\","));
+        Files.writeString(
+                company, Files.readString(company).replaceFirst("\\{", "{\"crewLanguage\": \"" + written + "\","));
         Map<String, Path> printed = printed(job);
         byte[] page = Files.readAllBytes(printed.get("crew-sheet.pdf"));
         String sheet = PageText.all(page);
