@@ -23,12 +23,13 @@ public final class HomeownerPapers {
             "certificate",
             "cancellation",
             "proposal",
+            "scope",
             "contract",
             "change-order",
             "completion");
 
     /** Papers of a job that print in English whatever the homeowner reads. */
-    private static final List<String> ENGLISH = List.of("scope-of-work");
+    private static final List<String> ENGLISH = List.of();
 
     private HomeownerPapers() {}
 

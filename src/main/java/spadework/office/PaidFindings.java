@@ -82,7 +82,7 @@ record PaidFindings(List<Finding> findings, Optional<Finding> open) {
         }
         Map<String, String> values = new LinkedHashMap<>(finding.values());
         values.putAll(paid);
-        return new Finding(finding.id(), finding.severity(), finding.about(), values, finding.citation());
+        return finding.withValues(values);
     }
 
     private static Optional<Finding> open(List<Missing> missing) {

@@ -49,6 +49,22 @@ public record PaperWords(Map<String, String> texts, Language language, Map<Strin
         return get("range", "from", from, "to", to);
     }
 
+    /** How a unit is written by itself: feet and cubic yards stay, a load or a piece is a word. */
+    public String symbol(String unit) {
+        return find("symbol." + unit).orElse(unit);
+    }
+
+    /** A figure with its unit, as it is written in English, with the unit as it is written here. */
+    public String measured(String figure, String unit) {
+        String english = " " + unit;
+        if (!figure.endsWith(english)) {
+            return figure;
+        }
+        String number = figure.substring(0, figure.length() - english.length());
+        boolean one = number.matches("1(\\.0+)?");
+        return number + " " + find("symbol." + unit + (one ? ".one" : "")).orElse(symbol(unit));
+    }
+
     /** A text of the firm's own in this language; as it stands where the firm has it in no other. */
     public String own(String text) {
         return own.getOrDefault(text, text);

@@ -30,7 +30,8 @@ final class BenchRules implements Rule {
             case TEXTURE -> "bench-in-texture";
             case WATER -> "bench-in-water";
         };
-        return List.of(stop(id, BodyNames.labels(asked), Benching.SOURCE, "at", BodyNames.joined(asked)));
+        return List.of(stop(id, BodyNames.labels(asked), Benching.SOURCE, "at", BodyNames.joined(asked))
+                .at(BodyNames.bodies(asked)));
     }
 
     /** Bodies that the job wants benched, deeper than one step; what lies in another's trench has no bank. */

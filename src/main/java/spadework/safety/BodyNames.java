@@ -18,6 +18,7 @@ import spadework.measure.Series;
  * @param label of the wall, run, outlet or pit
  */
 record BodyNames(String kind, String label) {
+    private static final String ALONE = "trench";
 
     static BodyNames of(DigBody body) {
         String kind = body.kind() == BodyKind.DISCHARGE
@@ -28,18 +29,27 @@ record BodyNames(String kind, String label) {
 
     /** Something that is no body of a job. */
     static BodyNames alone(String about) {
-        return new BodyNames("trench", about);
+        return new BodyNames(ALONE, about);
     }
 
     /** As {@code walls A, B, and D and main M1}. */
     static String joined(List<BodyNames> names) {
-        Map<String, List<String>> byKind = new LinkedHashMap<>();
-        names.forEach(name ->
-                byKind.computeIfAbsent(name.kind(), kind -> new ArrayList<>()).add(name.label()));
-        List<String> parts = byKind.entrySet().stream()
+        List<String> parts = byKind(names).entrySet().stream()
                 .map(kind -> kind.getKey() + (kind.getValue().size() > 1 ? "s " : " ") + Series.text(kind.getValue()))
                 .toList();
         return Series.text(parts);
+    }
+
+    /** Labels by kind, for papers in other languages; empty where one of them is no body of a job. */
+    static Map<String, List<String>> bodies(List<BodyNames> names) {
+        return names.stream().anyMatch(name -> name.kind().equals(ALONE)) ? Map.of() : byKind(names);
+    }
+
+    private static Map<String, List<String>> byKind(List<BodyNames> names) {
+        Map<String, List<String>> byKind = new LinkedHashMap<>();
+        names.forEach(name ->
+                byKind.computeIfAbsent(name.kind(), kind -> new ArrayList<>()).add(name.label()));
+        return byKind;
     }
 
     /** Their labels, each once, as a finding is about them. */

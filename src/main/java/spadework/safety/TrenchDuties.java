@@ -105,9 +105,8 @@ public final class TrenchDuties {
         Duty first = same.get(0);
         List<Length> depths = same.stream().map(duty -> duty.place().depth()).toList();
         Map<String, String> values = new LinkedHashMap<>();
-        values.put(
-                "at",
-                BodyNames.joined(same.stream().map(duty -> duty.place().name()).toList()));
+        List<BodyNames> names = same.stream().map(duty -> duty.place().name()).toList();
+        values.put("at", BodyNames.joined(names));
         values.put("depth", BodyNames.range(depths));
         for (int i = 0; i < first.figures().size(); i += 2) {
             values.put(first.figures().get(i), first.figures().get(i + 1));
@@ -120,9 +119,10 @@ public final class TrenchDuties {
         return new Finding(
                 first.id(),
                 first.severity(),
-                BodyNames.labels(same.stream().map(duty -> duty.place().name()).toList()),
+                BodyNames.labels(names),
                 values,
-                first.citation());
+                first.citation(),
+                BodyNames.bodies(names));
     }
 
     /** How far the bank's edge lies behind its toe. */

@@ -51,8 +51,7 @@ class SpanishPapersTest {
 
     private static final Pattern FIGURE = Pattern.compile("\\d[\\d,.]*\\d|\\d");
 
-    private static final Set<PaperKind> TRANSLATED =
-            EnumSet.complementOf(EnumSet.of(PaperKind.COST_SHEET, PaperKind.SCOPE));
+    private static final Set<PaperKind> TRANSLATED = EnumSet.complementOf(EnumSet.of(PaperKind.COST_SHEET));
 
     private static final Map<String, List<String>> ENGLISH = new LinkedHashMap<>();
     private static final Map<String, List<String>> SPANISH = new LinkedHashMap<>();
@@ -91,7 +90,11 @@ class SpanishPapersTest {
             PaperBlocks.ofDrawings(english, TRANSLATED)
                     .forEach((file, texts) -> ENGLISH_DRAWINGS.put(name + file, texts));
             PaperBlocks.ofDrawings(spanish, TRANSLATED).forEach((file, texts) -> DRAWINGS.put(name + file, texts));
-            TYPED.addAll(words(Files.readString(sample.resolve("job.json"))));
+            for (String own : List.of("job.json", "price-book.json")) {
+                if (Files.exists(sample.resolve(own))) {
+                    TYPED.addAll(words(Files.readString(sample.resolve(own))));
+                }
+            }
             TYPED.addAll(words(english.dossier().company().toString()));
         }
     }

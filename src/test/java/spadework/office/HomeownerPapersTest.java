@@ -32,6 +32,9 @@ class HomeownerPapersTest {
         assertThat(PaperModels.of(bid("es"), EnumSet.of(PaperKind.PROPOSAL, PaperKind.CONTRACT, PaperKind.COST_SHEET)))
                 .extracting(sheet -> sheet.file() + " " + sheet.language().code())
                 .containsExactlyInAnyOrder("proposal es", "contract es", "cost-sheet en");
+        assertThat(PaperModels.of(bid("spanish"), EnumSet.of(PaperKind.SCOPE)))
+                .extracting(sheet -> sheet.file() + " " + sheet.language().code())
+                .containsExactly("scope-of-work es");
         assertThat(String.join(
                         " ",
                         PaperBlocks.of(bid("es"), EnumSet.of(PaperKind.PROPOSAL))
@@ -98,8 +101,8 @@ class HomeownerPapersTest {
     }
 
     @Test
-    void officeIsToldWhatStillPrintsInEnglish() throws IOException {
-        assertThat(ids(bid("es"))).contains("papers-in-english");
+    void noPaperOfAHomeownerIsLeftInEnglish() throws IOException {
+        assertThat(ids(bid("es"))).doesNotContain("papers-in-english");
     }
 
     /** The samples' company has all that it says in Spanish, the Maryland one has not said its license's name. */

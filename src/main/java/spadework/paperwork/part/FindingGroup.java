@@ -21,8 +21,9 @@ import spadework.paperwork.PaperWords;
  * @param finding the first of them
  * @param part {@code what} or {@code homeowner}
  * @param walls labels of all of them; empty when the finding is about something else
+ * @param named what it is about, as {@code A, B, and D}
  */
-public record FindingGroup(Finding finding, String part, List<String> walls) {
+public record FindingGroup(Finding finding, String part, List<String> walls, String named) {
 
     /** Draws findings together, each group at the place of its first. */
     static List<FindingGroup> of(Dossier dossier, List<Finding> findings, String part) {
@@ -37,26 +38,24 @@ public record FindingGroup(Finding finding, String part, List<String> walls) {
                     new ArrayList<>(groups.containsKey(key) ? groups.get(key).walls() : List.of());
             words.ifPresent(text -> walls.add(finding.about()));
             Finding first = groups.containsKey(key) ? groups.get(key).finding() : finding;
-            groups.put(key, new FindingGroup(first, part, walls));
+            groups.put(key, new FindingGroup(first, part, walls, Series.text(walls)));
         }
         return List.copyOf(groups.values());
     }
 
-    /** The words for several walls, as the office has them; empty for one. */
+    /** The words for several walls; empty for one. */
     Optional<String> text(Phrases phrases) {
-        return walls.size() > 1 ? phrases.ofWalls(finding, part, about()) : Optional.empty();
+        return walls.size() > 1 ? phrases.ofWalls(finding, part, named) : Optional.empty();
     }
 
-    /** The same in the homeowner's language. */
-    Optional<String> text(Phrases phrases, PaperWords terms) {
-        return walls.size() > 1 ? phrases.ofWalls(finding, part, terms.row(walls)) : Optional.empty();
+    /** Each of what it is about. */
+    List<String> labels() {
+        return walls.size() < 2 ? List.of(finding.about().split(", ")) : walls;
     }
 
-    /** What it is about, as {@code A, B, and D}. */
-    String about() {
-        if (walls.size() < 2) {
-            return finding.about();
-        }
-        return Series.text(walls);
+    /** The same with the finding said in the words of a paper. */
+    FindingGroup in(PaperWords terms) {
+        String row = walls.size() < 2 ? finding.about() : terms.row(walls);
+        return new FindingGroup(FindingValues.in(terms, finding), part, walls, row);
     }
 }

@@ -41,13 +41,12 @@ public final class FindingNotes {
     /** The findings that concern the homeowner, in the homeowner's words; the same words only once. */
     public static List<FindingNote> forHomeowner(Dossier dossier) {
         List<FindingNote> notes = new ArrayList<>();
-        for (FindingGroup described :
-                FindingGroup.of(dossier, dossier.findings().site(), "homeowner")) {
+        for (FindingGroup group : FindingGroup.of(dossier, dossier.findings().site(), "homeowner")) {
+            FindingGroup described = group.in(dossier.terms());
             described
-                    .text(dossier.phrases(), dossier.terms())
+                    .text(dossier.phrases())
                     .or(() -> dossier.phrases().homeowner(described.finding()))
                     .filter(text -> notes.stream().noneMatch(note -> note.what().equals(text)))
-                    .map(text -> ranges(dossier, text))
                     .ifPresent(text -> notes.add(note(dossier, described, text, "")));
         }
         return notes;
@@ -63,6 +62,7 @@ public final class FindingNotes {
             Dossier dossier, List<Finding> findings, Function<Finding, Optional<String>> paid) {
         Phrases phrases = dossier.phrases();
         return FindingGroup.of(dossier, findings, "what").stream()
+                .map(group -> group.in(dossier.terms()))
                 .map(described -> note(
                         dossier,
                         described,
@@ -79,9 +79,10 @@ public final class FindingNotes {
         return new FindingNote(
                 finding.id(),
                 finding.severity().name().toLowerCase(Locale.ROOT),
-                described.about(),
-                what,
-                action,
+                described.named(),
+                described.labels(),
+                ranges(dossier, what),
+                ranges(dossier, action),
                 finding.citation(),
                 finding.severity() == Severity.STOP ? accepted(dossier, finding) : "");
     }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import spadework.job.FinishSystem;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
+import spadework.paperwork.SectionNames;
 import spadework.pricebook.Measure;
 import spadework.pricing.OfferedPrice;
 import spadework.pricing.SectionPrice;

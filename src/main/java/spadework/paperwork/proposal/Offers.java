@@ -7,7 +7,7 @@ import spadework.contract.PricedOption;
 import spadework.contract.Revision;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.part.SectionNames;
+import spadework.paperwork.SectionNames;
 import spadework.paperwork.work.AlteredWorks;
 import spadework.paperwork.work.QuantityChangeRows;
 

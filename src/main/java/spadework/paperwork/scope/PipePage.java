@@ -11,7 +11,6 @@ import spadework.job.PitPlace;
 import spadework.job.Restoration;
 import spadework.job.SolidRun;
 import spadework.job.SumpPit;
-import spadework.measure.Series;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.work.DigWork;
@@ -109,7 +108,7 @@ final class PipePage {
     }
 
     private String names(List<DigWork> digs) {
-        return Series.text(digs.stream().map(this::name).toList());
+        return terms.row(digs.stream().map(this::name).toList());
     }
 
     private String name(DigWork dig) {
@@ -170,7 +169,7 @@ final class PipePage {
     }
 
     private String outlets(OutletKind kind) {
-        return Series.text(job.water().outlets().stream()
+        return terms.row(job.water().outlets().stream()
                 .filter(outlet -> outlet.kind() == kind)
                 .map(outlet -> outlet.label())
                 .toList());

@@ -3,7 +3,6 @@ package spadework.paperwork.scope;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import spadework.drawing.shape.Scene;
 import spadework.job.Job;
 import spadework.job.OutletKind;
@@ -48,9 +47,11 @@ public final class ScopePaper {
                         job.water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP),
                         water.rows(),
                         water.sumps()),
-                MeasuredRows.of(dossier.takeoff().quantities().stream()
-                        .filter(ScopePaper::isWork)
-                        .toList()),
+                MeasuredRows.of(
+                        dossier.takeoff().quantities().stream()
+                                .filter(ScopePaper::isWork)
+                                .toList(),
+                        dossier.terms()),
                 new ScopeSite(
                         job.site().locateTicket().orElse(""),
                         soil(dossier, job.site().soil()),
@@ -84,14 +85,10 @@ public final class ScopePaper {
                 .get(
                         "soil",
                         "texture",
-                        plain(soil.texture()),
+                        dossier.terms().of("texture", soil.texture()),
                         "seepage",
-                        plain(soil.seepage()),
+                        dossier.terms().of("seepage", soil.seepage()),
                         "type",
                         dossier.terms().of("soiltype", soil.type()));
-    }
-
-    private static String plain(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -2,7 +2,6 @@
 package spadework.paperwork.scope;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -46,7 +45,7 @@ final class StepPlan {
 
     private static boolean isAbout(List<FindingNote> notes, String id, String wall) {
         return notes.stream()
-                .anyMatch(note -> note.id().equals(id) && about(note).contains(wall));
+                .anyMatch(note -> note.id().equals(id) && note.labels().contains(wall));
     }
 
     /** The notes that no step says and that are acted on in the trench. */
@@ -68,7 +67,7 @@ final class StepPlan {
                         wall.label(),
                         wall.steps(),
                         notes.stream()
-                                .filter(note -> about(note).contains(wall.label()))
+                                .filter(note -> note.labels().contains(wall.label()))
                                 .toList()))
                 .toList();
         return new ScopeSteps(steps.before(), walls, steps.pipes());
@@ -77,11 +76,7 @@ final class StepPlan {
     /** Whether a note is about walls and nothing else. */
     static boolean isOfWalls(FindingNote note, List<Wall> walls) {
         Set<String> labels = walls.stream().map(Wall::label).collect(Collectors.toSet());
-        return !note.about().isEmpty() && labels.containsAll(about(note));
-    }
-
-    private static List<String> about(FindingNote note) {
-        return Arrays.asList(note.about().split(", and |, | and "));
+        return !note.about().isEmpty() && labels.containsAll(note.labels());
     }
 
     /** Counts on from page to page. */

@@ -67,9 +67,20 @@ final class StepTexts {
         String quantity = line.quantity().compareTo(BigDecimal.ONE) == 0
                         && line.unit().symbol().equals("ea")
                 ? ""
-                : ", " + Figures.counted(line.quantity(), line.unit()).replace(".0 ", " ");
-        String why = line.reason().isEmpty() ? "" : " " + sentence(line.reason());
-        return new ScopeStep(0, StepKind.ITEM, item.name() + quantity + "." + why, "", List.of(), List.of(line.code()));
+                : ", "
+                        + terms.measured(
+                                        Figures.counted(line.quantity(), line.unit()),
+                                        line.unit().symbol())
+                                .replace(".0 ", " ");
+        String why = line.reason().isEmpty() ? "" : " " + sentence(why(line.reason()));
+        return new ScopeStep(
+                0, StepKind.ITEM, terms.own(item.name()) + quantity + "." + why, "", List.of(), List.of(line.code()));
+    }
+
+    /** A line of an assembly says that one's name first: {@code Window well, new: cracked}. */
+    private String why(String reason) {
+        int colon = reason.indexOf(": ");
+        return colon < 0 ? terms.own(reason) : terms.own(reason.substring(0, colon)) + reason.substring(colon);
     }
 
     private static String sentence(String text) {

@@ -53,9 +53,11 @@ public final class WallWorks {
                 surface(wall),
                 new OpeningWork(wall.windowWells(), openings(wall)),
                 finish(wall),
-                MeasuredRows.of(dossier.takeoff().quantities().stream()
-                        .filter(quantity -> quantity.section().label().equals(wall.label()))
-                        .toList()));
+                MeasuredRows.of(
+                        dossier.takeoff().quantities().stream()
+                                .filter(quantity -> quantity.section().label().equals(wall.label()))
+                                .toList(),
+                        terms));
     }
 
     private TrenchWork trench(Wall wall) {

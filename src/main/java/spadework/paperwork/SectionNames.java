@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.paperwork.part;
+package spadework.paperwork;
 
 import java.util.Arrays;
-import spadework.paperwork.PaperWords;
 import spadework.pricebook.Section;
 
 /** What a section of the price is called in the language of a paper. */
