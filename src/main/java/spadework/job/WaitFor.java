@@ -7,6 +7,8 @@ public enum WaitFor {
     LOCATE("locate", 2, "state one-call laws, two or three working days (from memory)"),
     /** An engineer looks and writes, where the job carries the visit. */
     ENGINEER("engineer", 5, "common practice, no source"),
+    /** A washed wall dries before it is coated; calendar days. */
+    WALL_DRY("wallDry", 1, "common practice, no source; the product's sheet governs"),
     /** The coating cures before it is covered; calendar days. */
     COATING_CURE(
             "coatingCure",

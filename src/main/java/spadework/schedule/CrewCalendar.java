@@ -28,6 +28,7 @@ import spadework.takeoff.Takeoff;
  * @param finish the last day, with the days kept for weather; the first day where there is no work
  * @param diggers machines that dig
  * @param shields on site: one for each crew that works at a time, moved along with it; 0 for none
+ * @param shielded where they stand: labels of walls, empty for ground of no wall
  * @param pumped whether a pump is on site
  */
 public record CrewCalendar(
@@ -42,6 +43,7 @@ public record CrewCalendar(
         LocalDate finish,
         Set<String> diggers,
         int shields,
+        Set<String> shielded,
         boolean pumped) {
 
     /** Length of a light shield, feet. Common practice, no source. */
@@ -50,6 +52,7 @@ public record CrewCalendar(
     public CrewCalendar {
         days = List.copyOf(days);
         diggers = Set.copyOf(diggers);
+        shielded = Set.copyOf(shielded);
     }
 
     /**
@@ -81,9 +84,16 @@ public record CrewCalendar(
         return (int) openDays().stream().filter(day -> !day.isIdle()).count();
     }
 
-    /** Working days from the first digging to the last backfill, for each shield. */
+    /** Working days from the first digging where a shield stands to the last backfill, for each shield. */
     public int shieldDays() {
-        return shields * openDays().size();
+        return shields * shieldedDays().size();
+    }
+
+    /** The days from the first digging where a shield stands, or else from the first digging, to the last backfill. */
+    public List<WorkDay> shieldedDays() {
+        List<WorkDay> found =
+                openDays(part -> part.stage() == Stage.DIG && shielded.contains(part.place()));
+        return found.isEmpty() ? openDays() : found;
     }
 
     /** Working days on which a pump is on site: as long as the trench stands open. */
@@ -117,7 +127,11 @@ public record CrewCalendar(
 
     /** The days from the first digging to the last backfill. */
     public List<WorkDay> openDays() {
-        Optional<Integer> first = index(day -> day.steps().contains(WorkStep.DIG), false);
+        return openDays(part -> part.stage().step() == WorkStep.DIG);
+    }
+
+    private List<WorkDay> openDays(Predicate<DayPart> digging) {
+        Optional<Integer> first = index(day -> day.parts().stream().anyMatch(digging), false);
         if (first.isEmpty()) {
             return List.of();
         }

@@ -136,8 +136,8 @@ public final class DayQuantities {
                 new Formula("d × k", WorkCalendar.SOURCE),
                 Listed.of(
                         "d",
-                        "working days from the first digging to the last backfill",
-                        calendar.openDays().size(),
+                        "working days from the first digging where a shield stands to the last backfill",
+                        calendar.shieldedDays().size(),
                         Unit.DAY,
                         CALENDAR),
                 Listed.of("k", "shields, one for each crew", calendar.shields(), Unit.NONE, CALENDAR));

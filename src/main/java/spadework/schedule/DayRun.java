@@ -3,17 +3,16 @@ package spadework.schedule;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
 import spadework.company.WorkCalendar;
 import spadework.job.WaitFor;
-import spadework.pricebook.WorkStep;
 
-/** Lays work onto days, one after the other. */
+/**
+ * Lays work onto days. Everybody works on what comes first in the order of the work and may begin; while that waits,
+ * what comes after it and need not wait is done.
+ */
 final class DayRun {
     /** Rest of floating point, in hours. */
     private static final double NOTHING = 1e-9;
@@ -22,80 +21,63 @@ final class DayRun {
     private final double hours;
     private final int crews;
     private final List<WorkDay> days = new ArrayList<>();
-    private Open open;
+    private LocalDate date;
+    private List<DayPart> parts = new ArrayList<>();
+    private double used;
 
     /** @param hours a day, with overtime */
     DayRun(WorkCalendar calendar, LocalDate start, double hours, int crews) {
         this.workDays = new WorkDays(calendar);
         this.hours = hours;
         this.crews = crews;
-        this.open = new Open(working(start));
+        this.date = working(start);
     }
 
-    /** A day that is being filled. */
-    private static final class Open {
-        private final LocalDate date;
-        private final Set<WorkStep> steps = new LinkedHashSet<>();
-        private final Map<String, Double> crews = new LinkedHashMap<>();
-        private final Set<String> machines = new LinkedHashSet<>();
-        private final List<WaitFor> waits = new ArrayList<>();
-        private double used;
-
-        private Open(LocalDate date) {
-            this.date = date;
-        }
-    }
-
-    /** Crews share the hours of a task. */
-    void work(Task task) {
-        double left = task.hours() / crews;
-        while (left > NOTHING) {
-            if (hours - open.used <= NOTHING) {
-                next(after(open.date));
+    /**
+     * Does all of it.
+     *
+     * @param activities in the order of the work
+     * @param waiting what an activity has to wait for once all is done that it needs
+     * @return the days, the last of them one of work
+     */
+    List<WorkDay> work(List<Activity> activities, Function<Activity, List<Wait>> waiting) {
+        List<Activity> open = new ArrayList<>(activities);
+        while (!open.isEmpty()) {
+            List<Activity> due = open.stream()
+                    .filter(one -> open.stream().noneMatch(one::needs))
+                    .toList();
+            Optional<Activity> next =
+                    due.stream().filter(one -> wait(one, waiting).isEmpty()).findFirst();
+            if (next.isPresent() && hours - used > NOTHING) {
+                work(next.get());
+                open.removeIf(Activity::isDone);
+            } else {
+                close(next.isPresent() ? List.of() : wait(due.get(0), waiting).stream().map(Wait::what).toList());
             }
-            double take = Math.min(left, hours - open.used);
-            open.used += take;
-            open.steps.add(task.step());
-            open.crews.merge(task.crew(), take * crews, Double::sum);
-            task.machine().ifPresent(open.machines::add);
-            left -= take;
         }
-    }
-
-    /** Nothing more is done before that day; days between are idle. */
-    void waitUntil(LocalDate day, WaitFor what) {
-        while (open.date.isBefore(working(day))) {
-            if (open.used <= NOTHING) {
-                open.waits.add(what);
-            }
-            next(after(open.date));
-        }
-    }
-
-    private void next(LocalDate date) {
-        close();
-        open = new Open(date);
-    }
-
-    private void close() {
-        days.add(new WorkDay(
-                days.size() + 1,
-                open.date,
-                List.copyOf(open.steps),
-                open.crews,
-                List.copyOf(open.crews.keySet()),
-                open.machines,
-                open.waits,
-                open.used));
-    }
-
-    /** The days, the last of them one of work. */
-    List<WorkDay> done() {
-        if (open.used > NOTHING) {
-            close();
-            open = new Open(after(open.date));
+        if (used > NOTHING) {
+            close(List.of());
         }
         return List.copyOf(days);
+    }
+
+    private Optional<Wait> wait(Activity activity, Function<Activity, List<Wait>> waiting) {
+        return waiting.apply(activity).stream()
+                .filter(wait -> date.isBefore(working(wait.until())))
+                .findFirst();
+    }
+
+    private void work(Activity activity) {
+        List<DayPart> done = activity.work(date, used, hours - used, crews);
+        parts.addAll(done);
+        used = done.get(done.size() - 1).to();
+    }
+
+    private void close(List<WaitFor> waits) {
+        days.add(new WorkDay(days.size() + 1, date, parts, parts.isEmpty() ? waits : List.of()));
+        parts = new ArrayList<>();
+        used = 0;
+        date = after(date);
     }
 
     LocalDate working(LocalDate day) {
@@ -113,14 +95,5 @@ final class DayRun {
             found = after(found);
         }
         return found;
-    }
-
-    /** The last day on which that step is done. */
-    Optional<LocalDate> last(WorkStep step) {
-        Optional<LocalDate> found = open.steps.contains(step) ? Optional.of(open.date) : Optional.empty();
-        return found.or(() -> days.stream()
-                .filter(day -> day.steps().contains(step))
-                .reduce((first, second) -> second)
-                .map(WorkDay::date));
     }
 }

@@ -109,6 +109,7 @@ public final class ScheduleChecks {
         return switch (what) {
             case LOCATE -> "the utility locate";
             case ENGINEER -> "the engineer's visit";
+            case WALL_DRY -> "the drying of a washed wall";
             case COATING_CURE -> "the cure of the coating";
             case INSPECTION -> "the building inspection";
         };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.schedule;
 
+import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Section;
@@ -11,21 +12,38 @@ public final class Steps {
     private Steps() {}
 
     public static WorkStep of(LineItem item, Section section) {
-        return item.step()
-                .orElseGet(
-                        () -> item.follows().map(measure -> of(item, measure)).orElseGet(() -> of(section)));
+        return item.step().orElseGet(() -> byMeasure(item, section).step());
+    }
+
+    /** The stage within that step; where the item names another step than its measure has, the usual one there. */
+    public static Stage stage(LineItem item, Section section) {
+        Stage usual = byMeasure(item, section);
+        return item.step().filter(step -> step != usual.step()).map(Steps::of).orElse(usual);
+    }
+
+    /** What digs is done with the digging, whatever it is put in for. */
+    private static Stage byMeasure(LineItem item, Section section) {
+        boolean digs = item.labor().flatMap(Labor::digs).isPresent();
+        return item.follows()
+                .map(measure -> of(item, measure))
+                .orElseGet(() -> digs ? Stage.DIG : of(of(section)));
     }
 
     /** Concrete is broken out where the trench is dug and poured when the ground is put back. */
-    private static WorkStep of(LineItem item, Measure measure) {
-        return measure == Measure.CONCRETE && item.material().isPresent() ? WorkStep.RESTORE : of(measure);
+    private static Stage of(LineItem item, Measure measure) {
+        return measure == Measure.CONCRETE && item.material().isPresent() ? Stage.POUR : of(measure);
     }
 
-    private static WorkStep of(Measure measure) {
+    private static Stage of(Measure measure) {
         return switch (measure) {
-            case DUG, DIG_MACHINE, DIG_WALL_SIDE, DIG_BULK, SPOIL, DIG_HAND, SHIELD, CONCRETE -> WorkStep.DIG;
-            case STRIP, CLEAN, FOOTING_CLEAN, CRACK, COVE, PARGE, WINDOW_WELL, WALL_FOOT -> WorkStep.PREPARE_WALL;
-            case COAT, COAT_GALLONS, SHEET, PROTECT -> WorkStep.COAT;
+            case CONCRETE -> Stage.BREAK_OUT;
+            case DUG, DIG_MACHINE, DIG_WALL_SIDE, DIG_BULK, DIG_HAND, SHIELD -> Stage.DIG;
+            case SPOIL -> Stage.MOVE_SOIL;
+            case STRIP -> Stage.STRIP;
+            case CLEAN, FOOTING_CLEAN -> Stage.WASH;
+            case CRACK, COVE, PARGE, WINDOW_WELL, WALL_FOOT -> Stage.REPAIR;
+            case COAT, COAT_GALLONS, SHEET -> Stage.COAT;
+            case PROTECT -> Stage.PROTECT;
             case STONE,
                     STONE_TONS,
                     FABRIC,
@@ -34,20 +52,24 @@ public final class Steps {
                     DRAIN_TEE,
                     DRAIN_COUPLING,
                     DRAIN_ADAPTER,
-                    CLEANOUT,
-                    FLOW_TEST -> WorkStep.DRAIN;
+                    CLEANOUT -> Stage.DRAIN;
+            case FLOW_TEST -> Stage.FLOW_TEST;
+            case PIPE_TRENCH -> Stage.PIPE_TRENCH;
             case MAIN_PIPE,
                     MAIN_BEND,
                     ROOF_PIPE,
                     ROOF_BEND,
                     DOWNSPOUT,
-                    PIPE_TRENCH,
                     DAYLIGHT_OUTLET,
                     STORM_OUTLET,
                     SUMP,
-                    SUMP_DISCHARGE -> WorkStep.PIPES;
-            case BACKFILL -> WorkStep.BACKFILL;
-            case SURPLUS, HAUL, HAUL_LOAD, IMPORT, REGRADE, TOPSOIL, SEED, SOD, PLANTS -> WorkStep.RESTORE;
+                    SUMP_DISCHARGE -> Stage.PIPES;
+            case BACKFILL -> Stage.BACKFILL;
+            case IMPORT -> Stage.IMPORT;
+            case REGRADE -> Stage.GRADE;
+            case SURPLUS, HAUL, HAUL_LOAD -> Stage.HAUL;
+            case TOPSOIL -> Stage.TOPSOIL;
+            case SEED, SOD, PLANTS -> Stage.PLANT;
             case JOB,
                     WORKING_DAY,
                     TRENCH_INSPECTION,
@@ -56,7 +78,7 @@ public final class Steps {
                     STANDING_DAY,
                     PUMP_DAY,
                     MOBILIZATION_TRIP,
-                    OVERTIME -> WorkStep.SET_UP;
+                    OVERTIME -> Stage.SET_UP;
         };
     }
 
@@ -67,6 +89,24 @@ public final class Steps {
             case ROOF_WATER -> WorkStep.PIPES;
             case GROUND -> WorkStep.RESTORE;
             case SETUP -> WorkStep.SET_UP;
+        };
+    }
+
+    /** Where work stands of which only the step is known. */
+    private static Stage of(WorkStep step) {
+        return switch (step) {
+            case PERMIT -> Stage.PERMIT;
+            case ENGINEER -> Stage.ENGINEER;
+            case SET_UP -> Stage.SET_UP;
+            case DIG -> Stage.DIG;
+            case DEWATER -> Stage.DEWATER;
+            case PREPARE_WALL -> Stage.REPAIR;
+            case COAT -> Stage.COAT;
+            case PIPES -> Stage.PIPES;
+            case DRAIN -> Stage.DRAIN;
+            case BACKFILL -> Stage.BACKFILL;
+            case RESTORE -> Stage.GRADE;
+            case CLEAN_UP -> Stage.CLEAN_UP;
         };
     }
 }

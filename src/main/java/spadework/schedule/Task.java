@@ -2,12 +2,12 @@
 package spadework.schedule;
 
 import java.util.Optional;
-import spadework.pricebook.WorkStep;
 
 /**
- * What one crew does in one step.
+ * What one crew does in one stage.
  *
+ * @param place label of the wall; empty for the whole job
  * @param machine that runs meanwhile
  * @param hours of the crew, above 0
  */
-record Task(WorkStep step, String crew, Optional<String> machine, double hours) {}
+record Task(Stage stage, String place, String crew, Optional<String> machine, double hours) {}

@@ -2,9 +2,12 @@
 package spadework.schedule;
 
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import spadework.job.WaitFor;
 import spadework.pricebook.WorkStep;
 
@@ -12,33 +15,40 @@ import spadework.pricebook.WorkStep;
  * A working day of the job.
  *
  * @param number from 1
- * @param steps what is done, in order; empty on a day on which work waits
- * @param crews hours of each crew, unrounded
- * @param order in which the crews begin
- * @param machines that run that day
+ * @param parts what is done, one after the other; none on a day on which work waits
  * @param waits what work waits for where nothing is done
- * @param team hours of all crews that work at a time, unrounded; the longest of them where several do
  */
-public record WorkDay(
-        int number,
-        LocalDate date,
-        List<WorkStep> steps,
-        Map<String, Double> crews,
-        List<String> order,
-        Set<String> machines,
-        List<WaitFor> waits,
-        double team) {
+public record WorkDay(int number, LocalDate date, List<DayPart> parts, List<WaitFor> waits) {
 
     public WorkDay {
-        steps = List.copyOf(steps);
-        crews = Map.copyOf(crews);
-        order = List.copyOf(order);
-        machines = Set.copyOf(machines);
+        parts = List.copyOf(parts);
         waits = List.copyOf(waits);
+    }
+
+    /** What is done, in order. */
+    public List<WorkStep> steps() {
+        return parts.stream().map(part -> part.stage().step()).distinct().toList();
+    }
+
+    /** Hours of each crew, unrounded, in the order in which they begin. */
+    public Map<String, Double> crews() {
+        Map<String, Double> hours = new LinkedHashMap<>();
+        parts.forEach(part -> hours.merge(part.crew(), part.crewHours(), Double::sum));
+        return hours;
+    }
+
+    /** Machines that run that day. */
+    public Set<String> machines() {
+        return parts.stream().map(DayPart::machine).flatMap(Optional::stream).collect(Collectors.toSet());
+    }
+
+    /** Hours of all crews that work at a time, unrounded. */
+    public double team() {
+        return parts.isEmpty() ? 0 : parts.get(parts.size() - 1).to();
     }
 
     /** Whether nothing is done and work waits. */
     public boolean isIdle() {
-        return steps.isEmpty();
+        return parts.isEmpty();
     }
 }

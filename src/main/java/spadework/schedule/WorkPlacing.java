@@ -20,6 +20,7 @@ import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
+import spadework.pricebook.Section;
 import spadework.pricebook.WorkStep;
 import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffLine;
@@ -41,9 +42,10 @@ final class WorkPlacing {
     private boolean engineer;
     private boolean permit;
     private BigDecimal shielded = BigDecimal.ZERO;
+    private final Set<String> shieldedPlaces = new LinkedHashSet<>();
     private boolean pumped;
 
-    private record Key(WorkStep step, String crew, Optional<String> machine) {}
+    private record Key(Stage stage, String place, String crew, Optional<String> machine) {}
 
     WorkPlacing(Job job, Company company, PriceBook book, Takeoff takeoff) {
         this.job = job;
@@ -64,6 +66,7 @@ final class WorkPlacing {
         permit |= step == WorkStep.PERMIT;
         if (item.follows().equals(Optional.of(Measure.SHIELD))) {
             shielded = shielded.add(line.quantity());
+            shieldedPlaces.add(place(Stage.DIG, line));
         }
         pumped |= step == WorkStep.DEWATER;
         if (item.labor().isEmpty() || ELSEWHERE.contains(step)) {
@@ -76,7 +79,12 @@ final class WorkPlacing {
                 .filter(machine -> digs || company.diggers().containsKey(machine))
                 .ifPresent(diggers::add);
         BigDecimal of = CrewHours.of(company, item, line.quantity(), line.stretches());
-        hours.merge(new Key(step, labor.crew(), labor.machine()), of.doubleValue(), Double::sum);
+        Stage stage = Steps.stage(item, line.section().kind());
+        hours.merge(new Key(stage, place(stage, line), labor.crew(), labor.machine()), of.doubleValue(), Double::sum);
+    }
+
+    private static String place(Stage stage, TakeoffLine line) {
+        return stage.isAtWall() && line.section().kind() == Section.WALL ? line.section().label() : "";
     }
 
     CrewCalendar calendar() {
@@ -86,15 +94,8 @@ final class WorkPlacing {
         DayRun run = new DayRun(calendar, LocalDate.EPOCH, day, crews);
         LocalDate start = run.working(start(run));
         run = new DayRun(calendar, start, day, crews);
-        for (WorkStep step : WorkStep.values()) {
-            if (step == WorkStep.DRAIN) {
-                waitForTheWall(run);
-            }
-            for (Task task : tasks(step)) {
-                run.work(task);
-            }
-        }
-        List<WorkDay> days = run.done();
+        List<Activity> activities = activities();
+        List<WorkDay> days = run.work(activities, new WaitsOf(run, waits, permit, activities)::of);
         int worked = (int) days.stream().filter(one -> !one.isIdle()).count();
         int weather = (int) Math.ceil(calendar.weather().fraction().doubleValue() * worked - 1e-9);
         LocalDate last = days.isEmpty() ? start : days.get(days.size() - 1).date();
@@ -110,6 +111,7 @@ final class WorkPlacing {
                 run.after(last, weather),
                 diggers,
                 shields(crews),
+                shieldedPlaces,
                 pumped);
     }
 
@@ -121,32 +123,47 @@ final class WorkPlacing {
         return asked.isBefore(marked) ? marked : asked;
     }
 
-    /** What covers the wall comes after the coating has cured and the inspector has seen it. */
-    private void waitForTheWall(DayRun run) {
-        Optional<LocalDate> coated = run.last(WorkStep.COAT);
-        if (coated.isEmpty()) {
-            return;
-        }
-        LocalDate cured = coated.get().plusDays(1L + waits.days(WaitFor.COATING_CURE));
-        if (waits.days(WaitFor.COATING_CURE) > 0) {
-            run.waitUntil(cured, WaitFor.COATING_CURE);
-        }
-        if (permit && waits.days(WaitFor.INSPECTION) > 0) {
-            run.waitUntil(run.after(coated.get(), 1 + waits.days(WaitFor.INSPECTION)), WaitFor.INSPECTION);
-        }
-    }
-
     /** One for each crew that works at a time, as far as there is trench for it. */
     private int shields(int crews) {
         double feet = shielded.doubleValue();
         return feet > 0 ? (int) Math.min(crews, Math.ceil(feet / CrewCalendar.SHIELD_FEET)) : 0;
     }
 
-    private List<Task> tasks(WorkStep step) {
+    /** In the order of the work; at each stage the walls as the takeoff has them, and last what is of no wall. */
+    private List<Activity> activities() {
+        Set<String> places = new LinkedHashSet<>();
+        hours.keySet().stream().map(Key::place).filter(place -> !place.isEmpty()).forEach(places::add);
+        places.add("");
+        List<Activity> activities = new ArrayList<>();
+        for (Stage stage : Stage.values()) {
+            for (String place : places) {
+                List<Task> tasks = tasks(stage, place);
+                if (!tasks.isEmpty()) {
+                    activities.add(new Activity(stage, place, tasks));
+                }
+            }
+        }
+        return activities;
+    }
+
+    /** Soil is moved as it is dug, so the two go on together. */
+    private List<Task> tasks(Stage stage, String place) {
+        List<Task> tasks = new ArrayList<>();
+        if (stage == Stage.MOVE_SOIL && !tasksOf(Stage.DIG, place).isEmpty()) {
+            return tasks;
+        }
+        tasks.addAll(tasksOf(stage, place));
+        if (stage == Stage.DIG && !tasks.isEmpty()) {
+            tasks.addAll(tasksOf(Stage.MOVE_SOIL, place));
+        }
+        return tasks;
+    }
+
+    private List<Task> tasksOf(Stage stage, String place) {
         List<Task> tasks = new ArrayList<>();
         hours.forEach((key, sum) -> {
-            if (key.step == step && sum > 0) {
-                tasks.add(new Task(step, key.crew, key.machine, sum));
+            if (key.stage == stage && key.place.equals(place) && sum > 0) {
+                tasks.add(new Task(stage, place, key.crew, key.machine, sum));
             }
         });
         return tasks;

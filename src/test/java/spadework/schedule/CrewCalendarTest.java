@@ -224,14 +224,29 @@ class CrewCalendarTest {
         assertThat(WorkCalendar.USUAL.hoursPerDay()).isEqualByComparingTo("8");
     }
 
-    /** A skid steer that moves heaps or shapes the ground later on keeps no excavator waiting on site. */
+    /** A skid steer that shapes the ground later on keeps no excavator waiting on site. */
     @ParameterizedTest(name = "{0} by a skid steer: {1} days with an excavator")
-    @CsvSource({"SPOIL, 1", "REGRADE, 1", "DIG_MACHINE, 3", "DIG_BULK, 3", "DIG_WALL_SIDE, 3", "PIPE_TRENCH, 3"})
+    @CsvSource({"REGRADE, 1", "DIG_MACHINE, 3", "DIG_BULK, 3", "DIG_WALL_SIDE, 3", "PIPE_TRENCH, 3"})
     void onlyAMachineThatDigsIsAnExcavator(Measure measure, int days) {
         CrewCalendar laid = job(1, "0", 5)
                 .dig("8")
                 .hours(measure, "dig crew", Optional.of("skid steer"), "16")
                 .laid();
         assertThat(laid.excavatorDays()).isEqualTo(days);
+    }
+
+    /** Twice the hours of digging to move the soil: the excavator digs a third of each day, and the skid steer is none. */
+    @Test
+    void soilIsMovedAsItIsDug() {
+        CrewCalendar laid = job(1, "0", 5)
+                .hours(Measure.SPOIL, "haul crew", Optional.of("skid steer"), "16")
+                .dig("8")
+                .laid();
+        assertThat(laid.excavatorDays()).isEqualTo(3);
+        assertThat(laid.diggers()).containsExactly("mini-excavator");
+        for (WorkDay day : laid.days()) {
+            assertThat(day.parts()).extracting(DayPart::stage).containsExactly(Stage.DIG, Stage.MOVE_SOIL);
+            assertThat(day.crews().get("dig crew")).isCloseTo(8 / 3.0, within(1e-9));
+        }
     }
 }

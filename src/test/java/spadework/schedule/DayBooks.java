@@ -37,11 +37,13 @@ import spadework.takeoff.TakeoffSection;
 /** A job whose lines are hours: each unit of an item takes its crew an hour. */
 final class DayBooks {
     private static final TakeoffSection WALL = new TakeoffSection(Section.WALL, "A", "Wall A");
+    private static final TakeoffSection GROUND = new TakeoffSection(Section.GROUND, "ground", "Ground");
 
     private final WorkCalendar calendar;
     private final Schedule schedule;
     private final List<LineItem> items = new ArrayList<>();
     private final List<TakeoffLine> lines = new ArrayList<>();
+    private TakeoffSection section = WALL;
 
     DayBooks(WorkCalendar calendar, Schedule schedule) {
         this.calendar = calendar;
@@ -83,6 +85,18 @@ final class DayBooks {
         return with(Optional.empty());
     }
 
+    /** What comes now is done at that wall. */
+    DayBooks at(String wall) {
+        section = new TakeoffSection(Section.WALL, wall, "Wall " + wall);
+        return this;
+    }
+
+    /** What comes now is done for the whole job. */
+    DayBooks atTheHouse() {
+        section = GROUND;
+        return this;
+    }
+
     /** So many hours of a crew, followed by that measure. */
     DayBooks hours(Measure measure, String crew, Optional<String> machine, String hours) {
         return add(
@@ -117,7 +131,7 @@ final class DayBooks {
         items.add(new LineItem(
                 new ItemIdentity(
                         code,
-                        Section.WALL,
+                        section.kind(),
                         code,
                         code,
                         measure.map(Measure::unit).orElse(Unit.EACH)),
@@ -133,7 +147,7 @@ final class DayBooks {
                         List.of())));
         lines.add(new TakeoffLine(
                 code,
-                WALL,
+                section,
                 new BigDecimal(quantity),
                 Unit.EACH,
                 Optional.empty(),

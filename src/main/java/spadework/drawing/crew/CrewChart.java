@@ -33,15 +33,22 @@ public final class CrewChart {
      *
      * @param number from 1
      * @param date short, as {@code 9/7}
-     * @param from where each crew's bar begins, as a part of the day, 0 to 1; in the order of the crews
-     * @param to where it ends; the same as {@code from} where the crew does not work
+     * @param bars one after the other
      */
-    public record Day(int number, String date, List<Double> from, List<Double> to) {
+    public record Day(int number, String date, List<Bar> bars) {
         public Day {
-            from = List.copyOf(from);
-            to = List.copyOf(to);
+            bars = List.copyOf(bars);
         }
     }
+
+    /**
+     * Part of a day in which a crew works.
+     *
+     * @param crew its row, from 0
+     * @param from where it begins, as a part of the day, 0 to 1
+     * @param to where it ends
+     */
+    public record Bar(int crew, double from, double to) {}
 
     /**
      * Draws the chart.
@@ -83,17 +90,15 @@ public final class CrewChart {
         if (LabelText.width(day.date(), SIZE - 1) < step) {
             shapes.add(new Label(middle, 23, day.date(), "middle", SIZE - 1, false, Role.PLAIN));
         }
-        for (int crew = 0; crew < day.from().size(); crew++) {
-            double from = x + step * day.from().get(crew);
-            double to = x + step * day.to().get(crew);
-            if (to > from) {
-                double top = HEAD + crew * ROW + PAD;
-                double foot = HEAD + (crew + 1) * ROW - PAD;
-                shapes.add(new Area(
-                        List.of(new Point(from, top), new Point(to, top), new Point(to, foot), new Point(from, foot)),
-                        Weight.THIN,
-                        Role.WALL));
-            }
+        for (Bar bar : day.bars()) {
+            double from = x + step * bar.from();
+            double to = x + step * bar.to();
+            double top = HEAD + bar.crew() * ROW + PAD;
+            double foot = HEAD + (bar.crew() + 1) * ROW - PAD;
+            shapes.add(new Area(
+                    List.of(new Point(from, top), new Point(to, top), new Point(to, foot), new Point(from, foot)),
+                    Weight.THIN,
+                    Role.WALL));
         }
     }
 }

@@ -235,7 +235,7 @@ final class JobPages {
         page.field("/schedule/note", 12);
         page.field("/schedule/crews", 4);
         page.field("/schedule/overtime", 4);
-        for (String wait : List.of("locate", "engineer", "coatingCure", "inspection")) {
+        for (String wait : List.of("locate", "engineer", "wallDry", "coatingCure", "inspection")) {
             page.field("/schedule/waits/" + wait, 4);
         }
         page.group("words");

@@ -2,7 +2,6 @@
 package spadework.paperwork.cost;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,10 +9,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import spadework.drawing.crew.CrewChart;
 import spadework.drawing.shape.Scene;
+import spadework.job.Schedule;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.PrintedDates;
 import spadework.schedule.CrewCalendar;
+import spadework.schedule.DayPart;
 import spadework.schedule.WorkDay;
 import spadework.whatif.Case;
 
@@ -27,7 +28,7 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
     /** The plan of the dossier's job. */
     public static CrewPlan of(Dossier dossier) {
         CrewCalendar calendar = CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff());
-        return new CrewPlan(chart(calendar, dossier.terms()), facts(calendar, dossier.terms()));
+        return new CrewPlan(chart(calendar, dossier.terms()), facts(calendar, dossier.job().schedule(), dossier.terms()));
     }
 
     /** The chart alone, of a job otherwise. */
@@ -54,27 +55,25 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
                 words);
     }
 
-    /** Bars of a day behind each other in the order in which the crews work. */
+    /** Bars of a day behind each other in the order of the work; what a crew does without a break is one bar. */
     private static CrewChart.Day day(CrewCalendar calendar, List<String> rows, WorkDay day) {
-        Map<String, Double> starts = new HashMap<>();
-        double hours = calendar.hoursPerDay();
-        double at = 0;
-        for (String crew : day.order()) {
-            starts.put(crew, at);
-            at += day.crews().get(crew) / (hours * calendar.crews());
-        }
-        List<Double> from = new ArrayList<>();
-        List<Double> to = new ArrayList<>();
-        for (String crew : rows) {
-            double start = starts.getOrDefault(crew, 0.0);
-            from.add(start);
-            to.add(Math.min(1, start + day.crews().getOrDefault(crew, 0.0) / (hours * calendar.crews())));
+        List<CrewChart.Bar> bars = new ArrayList<>();
+        for (DayPart part : day.parts()) {
+            int row = rows.indexOf(part.crew());
+            double from = part.from() / calendar.hoursPerDay();
+            double to = Math.min(1, part.to() / calendar.hoursPerDay());
+            int last = bars.size() - 1;
+            if (last >= 0 && bars.get(last).crew() == row) {
+                bars.set(last, new CrewChart.Bar(row, bars.get(last).from(), to));
+            } else {
+                bars.add(new CrewChart.Bar(row, from, to));
+            }
         }
         return new CrewChart.Day(
-                day.number(), day.date().getMonthValue() + "/" + day.date().getDayOfMonth(), from, to);
+                day.number(), day.date().getMonthValue() + "/" + day.date().getDayOfMonth(), bars);
     }
 
-    private static Map<String, String> facts(CrewCalendar calendar, PaperWords terms) {
+    private static Map<String, String> facts(CrewCalendar calendar, Schedule promised, PaperWords terms) {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put(terms.get("days.fact.start"), PrintedDates.words(calendar.start()));
         facts.put(terms.get("days.fact.finish"), PrintedDates.words(calendar.finish()));
@@ -90,6 +89,7 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
                         Integer.toString(calendar.daysOfWaiting()),
                         "weather",
                         Integer.toString(calendar.weatherDays())));
+        facts.put(terms.get("days.fact.promised"), promised(calendar, promised, terms));
         facts.put(terms.get("days.fact.crews"), Integer.toString(calendar.crews()));
         facts.put(
                 terms.get("days.fact.excavator"),
@@ -99,10 +99,37 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
                         Integer.toString(calendar.excavatorDays()),
                         "standing",
                         Integer.toString(calendar.standingDays())));
-        facts.put(terms.get("days.fact.shield"), Integer.toString(calendar.shieldDays()));
-        facts.put(terms.get("days.fact.pump"), Integer.toString(calendar.pumpDays()));
+        if (calendar.shields() > 0) {
+            facts.put(
+                    terms.get("days.fact.shield"),
+                    terms.get(
+                            "days.fact.shield.text",
+                            "days",
+                            Integer.toString(calendar.shieldDays()),
+                            "shields",
+                            Integer.toString(calendar.shields()),
+                            "each",
+                            Integer.toString(calendar.shieldedDays().size())));
+        }
+        if (calendar.pumped()) {
+            facts.put(terms.get("days.fact.pump"), Integer.toString(calendar.pumpDays()));
+        }
         facts.put(terms.get("days.fact.inspections"), Integer.toString(calendar.inspections()));
         facts.put(terms.get("days.fact.trips"), Integer.toString(calendar.trips()));
         return facts;
+    }
+
+    /** The days of the homeowner's papers, and how they stand to those of the calendar. */
+    private static String promised(CrewCalendar calendar, Schedule promised, PaperWords terms) {
+        int more = promised.workingDays() - calendar.workingDays();
+        String key = more == 0 ? "same" : more > 0 ? "more" : "fewer";
+        return terms.get(
+                "days.fact.promised." + key,
+                "days",
+                Integer.toString(promised.workingDays()),
+                "finish",
+                PrintedDates.words(promised.latestFinish()),
+                key,
+                Integer.toString(Math.abs(more)));
     }
 }
