@@ -5,13 +5,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import spadework.listing.Listing;
 import spadework.money.Dollars;
 import spadework.office.reply.TextColumns;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.whatif.Case;
+import spadework.whatif.PlannedWays;
 import spadework.whatif.TrenchChoice;
 import spadework.whatif.TrenchChoices;
 import spadework.whatif.Unlawful;
@@ -29,6 +32,7 @@ final class DigChoices {
         TrenchChoices choices = of(dossier);
         if (!choices.all().isEmpty()) {
             rows.add(List.of(dossier.terms().get("choice.heads").split(";")));
+            choices.planned().ifPresent(planned -> rows.add(row(planned, choices, dossier.terms())));
             choices.all().forEach(choice -> rows.add(row(choice, choices, dossier.terms())));
         }
         return rows;
@@ -51,12 +55,19 @@ final class DigChoices {
             return List.of();
         }
         TrenchChoices choices = of(dossier);
-        return choices.all().stream()
-                .map(choice -> new Listing.DigWay(
-                        choice.way().word(),
-                        choice.isOffered(),
-                        verdict(choice, choices, dossier.terms()),
-                        choice.priced().map(DigChoices::figures).orElse(Map.of())))
+        Stream<Listing.DigWay> planned = choices.planned().stream()
+                .map(ways -> new Listing.DigWay(
+                        "planned", true, verdict(ways, choices, dossier.terms()), figures(ways.priced())));
+        return Stream.concat(
+                        planned,
+                        choices.all().stream()
+                                .map(choice -> new Listing.DigWay(
+                                        choice.way().word(),
+                                        choice.isOffered(),
+                                        verdict(choice, choices, dossier.terms()),
+                                        choice.priced()
+                                                .map(DigChoices::figures)
+                                                .orElse(Map.of()))))
                 .toList();
     }
 
@@ -79,15 +90,50 @@ final class DigChoices {
         String way = terms.of("choice.way", choice.way());
         String verdict = verdict(choice, all, terms);
         return choice.priced()
-                .map(priced -> List.of(
-                        way,
-                        priced.soil().toPlainString() + " cy",
-                        priced.restoration().text(),
-                        Integer.toString(priced.days()),
-                        priced.rental().text(),
-                        priced.price().text(),
-                        verdict))
+                .map(priced -> row(way, priced, verdict))
                 .orElse(List.of(way, "–", "–", "–", "–", "–", verdict));
+    }
+
+    private static List<String> row(PlannedWays planned, TrenchChoices all, PaperWords terms) {
+        String ways = planned.walls().entrySet().stream()
+                .map(entry -> terms.get(
+                        "choice.way.at",
+                        "way",
+                        terms.of("choice.way", entry.getKey()),
+                        "walls",
+                        String.join(", ", entry.getValue())))
+                .collect(Collectors.joining("; "));
+        return row(terms.get("choice.way.planned", "ways", ways), planned.priced(), verdict(planned, all, terms));
+    }
+
+    private static List<String> row(String way, TrenchChoice.Priced priced, String verdict) {
+        return List.of(
+                way,
+                priced.soil().toPlainString() + " cy",
+                priced.restoration().text(),
+                Integer.toString(priced.days()),
+                priced.rental().text(),
+                priced.price().text(),
+                verdict);
+    }
+
+    /** How the job as it stands compares with the cheapest single way. */
+    private static String verdict(PlannedWays planned, TrenchChoices all, PaperWords terms) {
+        Dollars price = planned.priced().price();
+        Optional<TrenchChoice> cheapest = all.cheapest();
+        if (cheapest.isEmpty()) {
+            return terms.get("choice.planned");
+        }
+        String way = terms.of("choice.way", cheapest.get().way());
+        return isCheapest(planned, all)
+                ? terms.get("choice.planned.less", "less", price(cheapest.get()).minus(price).text(), "way", way)
+                : terms.get("choice.dearer.job", "more", price.minus(price(cheapest.get())).text(), "way", way);
+    }
+
+    private static boolean isCheapest(PlannedWays planned, TrenchChoices all) {
+        return all.cheapest()
+                .map(way -> planned.priced().price().amount().compareTo(price(way).amount()) <= 0)
+                .orElse(true);
     }
 
     private static String verdict(TrenchChoice choice, TrenchChoices all, PaperWords terms) {
@@ -100,6 +146,11 @@ final class DigChoices {
                             .stream()
                             .map(same -> reason(same, terms))
                             .collect(Collectors.joining(" "));
+        }
+        Optional<PlannedWays> planned = all.planned().filter(ways -> isCheapest(ways, all));
+        if (planned.isPresent()) {
+            Dollars more = price(choice).minus(planned.get().priced().price());
+            return terms.get("choice.dearer.planned", "more", more.text());
         }
         TrenchChoice cheapest = all.cheapest().orElseThrow();
         String key = cheapest.equals(choice) ? "choice.cheapest" : "choice.dearer";

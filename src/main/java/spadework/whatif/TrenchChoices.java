@@ -20,8 +20,13 @@ import spadework.schedule.ScheduledTakeoff;
 import spadework.takeoff.Quantity;
 import spadework.takeoff.Takeoff;
 
-/** A job in each way to dig, side by side, by the path that every price takes. */
-public record TrenchChoices(List<TrenchChoice> all) {
+/**
+ * A job in each way to dig, side by side, by the path that every price takes.
+ *
+ * @param all each way for all walls that need one
+ * @param planned the job as it stands, where it is none of these
+ */
+public record TrenchChoices(List<TrenchChoice> all, Optional<PlannedWays> planned) {
     private static final Set<Measure> SOIL = Set.of(Measure.DUG, Measure.PIPE_TRENCH);
 
     private static final Set<Measure> RENTAL =
@@ -39,7 +44,10 @@ public record TrenchChoices(List<TrenchChoice> all) {
                 all.add(choice(job, way));
             }
         }
-        return new TrenchChoices(all);
+        boolean mixed = !all.isEmpty() && all.stream().noneMatch(TrenchChoice::inJob);
+        return new TrenchChoices(
+                all,
+                mixed ? Optional.of(new PlannedWays(PlannedWays.of(job.job()), priced(job))) : Optional.empty());
     }
 
     /** The cheapest of those that may be offered. */

@@ -29,7 +29,8 @@ import spadework.money.Dollars;
 public record WallFootBand(String kind, BigDecimal low, BigDecimal high) {
     /** What the quartiles are. */
     public static final String SOURCE =
-            "INDOT unit bid tabulations, Jan 2025 to May 2026; amounts for a foot: common practice, no source";
+            "amounts for a foot: common practice, no source; how far prices spread: INDOT unit bid tabulations,"
+                    + " Jan 2025 to May 2026";
 
     private static final String FILE = "wall-foot-bands.txt";
     private static final double SHALLOW = 4;
