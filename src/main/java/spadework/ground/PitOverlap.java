@@ -6,9 +6,11 @@ import java.util.Optional;
 import spadework.job.BesideWall;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
+import spadework.job.NamedWalls;
 import spadework.job.Outlet;
 import spadework.job.SolidRun;
 import spadework.job.SumpPit;
+import spadework.job.Wall;
 import spadework.measure.Length;
 
 /**
@@ -59,7 +61,8 @@ public record PitOverlap(Overlap overlap, double areaAtGrade) {
 
         /**
          * Empty where the sump stands inside, where no drain's water comes to it, or where nobody knows the distance:
-         * it is measured, or follows from a main that runs straight from the middle of the trench to the middle of
+         * it is measured, from the wall that the outlet's words name or else from where the drain gives its water
+         * away, or follows from a main that runs straight from the middle of the trench to the middle of
          * the hole.
          */
         static Optional<Beside> of(Job job, Outlet outlet) {
@@ -68,6 +71,10 @@ public record PitOverlap(Overlap overlap, double areaAtGrade) {
             }
             Optional<Double> measured =
                     outlet.pit().flatMap(SumpPit::fromFooting).map(Length::feet);
+            Optional<Wall> named = NamedWalls.only(job, outlet.what());
+            if (named.isPresent() && measured.isPresent()) {
+                return Optional.of(new Beside(DrainTee.before(job, named.get()), measured.get()));
+            }
             Optional<FootingDrain> straight = DugAlong.drainInto(job, outlet.label());
             if (straight.isPresent()) {
                 return measured.map(away -> new Beside(DrainTee.of(job, straight.get()), away));

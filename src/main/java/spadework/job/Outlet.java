@@ -26,4 +26,10 @@ public record Outlet(
         Optional<Length> discharge,
         Optional<Length> waterLevel,
         Optional<SumpPit> pit,
-        Optional<TrenchSize> dischargeTrench) {}
+        Optional<TrenchSize> dischargeTrench) {
+
+    /** The name of a sump's discharge pipe in the takeoff. */
+    public static String dischargeLabel(String sump) {
+        return sump + " discharge";
+    }
+}

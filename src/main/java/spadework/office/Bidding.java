@@ -132,6 +132,7 @@ public final class Bidding {
             List<Finding> found = new ArrayList<>(source.record().findings());
             found.addAll(source.record().differences(this.understood.job()));
             paid.open().ifPresent(found::add);
+            found.addAll(paid.twice());
             found.addAll(ContractChecks.of(job, understood.company(), contract, law(job)));
             found.addAll(Letters.of(job, understood.company()));
             found.addAll(ProposalChecks.of(job, understood.company()));

@@ -27,16 +27,21 @@ import spadework.takeoff.TakeoffLine;
  *
  * @param findings all that were handed over, in their order
  * @param open says at once what is not priced; empty where every finding has its line
+ * @param twice what is measured and priced, and put in by hand once more
  */
-record PaidFindings(List<Finding> findings, Optional<Finding> open) {
+record PaidFindings(List<Finding> findings, Optional<Finding> open, List<Finding> twice) {
     /** The finding that says what is not priced. */
     static final String UNPRICED = "work-unpriced";
+
+    /** The finding that says what is priced twice. */
+    static final String TWICE = "trench-priced-twice";
 
     private static final String PRACTICE = "common practice, no source";
 
     static PaidFindings of(List<Finding> found, Job job, Company company, PriceBook book, Takeoff takeoff) {
         Map<Finding, Map<String, String>> paid = new LinkedHashMap<>();
         List<Missing> missing = new ArrayList<>();
+        List<Finding> twice = new ArrayList<>();
         for (PaidWork work : PaidWork.ALL) {
             List<Finding> asking = found.stream().filter(work::isAskedBy).toList();
             if (!asking.isEmpty()) {
@@ -47,17 +52,23 @@ record PaidFindings(List<Finding> findings, Optional<Finding> open) {
                             return missing.get(missing.size() - 1).described();
                         });
                 asking.forEach(finding -> paid.put(finding, described));
+                twice.addAll(twice(work, asking, book, takeoff));
             }
         }
         return new PaidFindings(
                 found.stream()
                         .map(finding -> with(finding, paid.getOrDefault(finding, Map.of())))
                         .toList(),
-                open(missing));
+                open(missing),
+                twice);
     }
 
     /** The line that carries the work: enough of the usual item, or any of one that may stand in for it. */
     private static Optional<TakeoffLine> line(PaidWork work, List<Finding> asking, Job job, Takeoff takeoff) {
+        Optional<TakeoffLine> measured = measured(work, asking, takeoff);
+        if (measured.isPresent()) {
+            return measured;
+        }
         BigDecimal asked = work.asked().of(job, takeoff, asking);
         for (String code : work.items()) {
             List<TakeoffLine> lines = takeoff.lines().stream()
@@ -70,6 +81,38 @@ record PaidFindings(List<Finding> findings, Optional<Finding> open) {
             }
         }
         return Optional.empty();
+    }
+
+    /** What the takeoff has priced for every finding that asks. */
+    private static Optional<TakeoffLine> measured(PaidWork work, List<Finding> asking, Takeoff takeoff) {
+        Optional<TakeoffLine> first = Optional.empty();
+        for (Finding finding : asking) {
+            Optional<TakeoffLine> line = takeoff.lines().stream()
+                    .filter(one -> one.quantity().signum() > 0 && work.measured().test(finding, one))
+                    .findFirst();
+            if (line.isEmpty()) {
+                return Optional.empty();
+            }
+            first = first.or(() -> line);
+        }
+        return first;
+    }
+
+    /** Work that the takeoff has priced as it measured it and that a line put in by hand prices once more. */
+    private static List<Finding> twice(PaidWork work, List<Finding> asking, PriceBook book, Takeoff takeoff) {
+        List<TakeoffLine> byHand = takeoff.lines().stream()
+                .filter(line -> line.from().isEmpty() && work.items().contains(line.code()))
+                .filter(line -> line.quantity().signum() > 0)
+                .toList();
+        return byHand.stream()
+                .flatMap(line -> measured(work, asking, takeoff).stream()
+                        .map(priced -> new Finding(
+                                TWICE,
+                                Severity.MUST,
+                                asking.get(0).about(),
+                                Map.of("measured", named(book, priced.code()), "item", named(book, line.code())),
+                                PRACTICE)))
+                .toList();
     }
 
     private static String named(PriceBook book, String code) {

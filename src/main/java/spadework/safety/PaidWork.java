@@ -3,7 +3,9 @@ package spadework.safety;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import spadework.finding.Finding;
 import spadework.job.Job;
 import spadework.job.Outlet;
@@ -11,6 +13,7 @@ import spadework.job.OutletKind;
 import spadework.pricebook.Measure;
 import spadework.takeoff.Quantity;
 import spadework.takeoff.Takeoff;
+import spadework.takeoff.TakeoffLine;
 
 /**
  * Work that findings oblige somebody to pay for, and the line items that carry it.
@@ -18,14 +21,22 @@ import spadework.takeoff.Takeoff;
  * @param findings ids; one that ends in {@code -} stands for all that begin so
  * @param items codes of the line items, the usual one first
  * @param asked how much of the usual one
+ * @param measured whether a line of the takeoff carries what one finding asks for, whatever its item
  */
-public record PaidWork(Set<String> findings, List<String> items, Asked asked) {
+public record PaidWork(
+        Set<String> findings, List<String> items, Asked asked, BiPredicate<Finding, TakeoffLine> measured) {
 
     /** How much of a line item the findings of one kind ask for, in the item's unit. */
     @FunctionalInterface
     public interface Asked {
         BigDecimal of(Job job, Takeoff takeoff, List<Finding> found);
     }
+
+    /** Whether a line digs the trench of a sump's discharge pipe as the takeoff measured it. */
+    private static final BiPredicate<Finding, TakeoffLine> TRENCH = (finding, line) -> line.from()
+            .filter(quantity -> quantity.measure() == Measure.PIPE_TRENCH)
+            .map(Quantity::label)
+            .equals(Optional.of(Outlet.dischargeLabel(finding.about())));
 
     private static final Asked ONCE = (job, takeoff, found) -> BigDecimal.ONE;
     private static final Asked EACH = (job, takeoff, found) -> BigDecimal.valueOf(found.size());
@@ -43,13 +54,17 @@ public record PaidWork(Set<String> findings, List<String> items, Asked asked) {
             new PaidWork(Set.of("inspection-holds"), List.of("PERMIT"), ONCE),
             new PaidWork(Set.of("outlet-guard"), List.of("OUT-GUARD", "OUT-PAD"), EACH),
             new PaidWork(Set.of("sump"), List.of("SUMP-ELEC"), EACH),
-            new PaidWork(Set.of("sump-discharge-trench"), List.of("DISCH-TRENCH"), PaidWork::discharged),
+            new PaidWork(Set.of("sump-discharge-trench"), List.of("DISCH-TRENCH"), PaidWork::discharged, TRENCH),
             new PaidWork(Set.of("sump-lead"), List.of("SUMP-LEAD"), EACH),
             new PaidWork(Set.of("sump-riser"), List.of("SUMP-RISER"), EACH));
 
     public PaidWork {
         findings = Set.copyOf(findings);
         items = List.copyOf(items);
+    }
+
+    private PaidWork(Set<String> findings, List<String> items, Asked asked) {
+        this(findings, items, asked, (finding, line) -> false);
     }
 
     /** Whether a finding asks for it. */

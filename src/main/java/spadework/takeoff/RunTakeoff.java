@@ -179,7 +179,7 @@ public final class RunTakeoff {
         List<Driven> driven = new ArrayList<>(collector.found());
         trench.ifPresent(body -> {
             QuantityCollector run = new QuantityCollector(
-                    section, outlet.label() + " discharge", Stretch.whole(Conditions.everywhere(job)));
+                    section, Outlet.dischargeLabel(outlet.label()), Stretch.whole(Conditions.everywhere(job)));
             Given length =
                     Given.of("L", "length of the discharge pipe", body.length(), Unit.FOOT, "outlet " + outlet.label());
             Optional<RunOverlap> shared = RunOverlap.ofDischarge(job, outlet);

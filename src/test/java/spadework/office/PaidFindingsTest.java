@@ -147,7 +147,6 @@ class PaidFindingsTest {
             engineer-bow,          ENG-VISIT,    1,  ea
             roots,                 TREE-CARE,    1,  ea
             water-in-trench,       U-PUMP,       1,  day
-            sump-discharge-trench, DISCH-TRENCH, 40, ft
             sump-lead,             SUMP-LEAD,    1,  ea
             sump-riser,            SUMP-RISER,   1,  ea
             """)
@@ -183,11 +182,52 @@ class PaidFindingsTest {
                 .doesNotContain("$");
     }
 
-    /** Less than is asked for leaves the rest open: 15 of 40 ft of trench. */
+    private static PriceBook without(String code) {
+        Map<String, LineItem> items = new HashMap<>(BOOK.items());
+        items.remove(code);
+        return new PriceBook(
+                BOOK.title(),
+                BOOK.dated(),
+                items,
+                BOOK.assemblies(),
+                BOOK.earth(),
+                BOOK.stoneTonsPerCubicYard(),
+                BOOK.truckCubicYards());
+    }
+
+    /** The takeoff digs and prices the trench of a discharge pipe: it is not asked for once more. */
     @Test
-    void lineThatIsTooShortLeavesTheRestOpen() {
-        Job job = with(job("sump-discharge-trench"), item("DISCH-TRENCH", 15, "drain"));
-        assertThat(finding(of(job, BOOK), "sump-discharge-trench").values()).containsEntry("takes", "25.0 ft");
+    void dischargeTrenchThatTheTakeoffPricesIsPaid() {
+        PaidFindings found = of(job("sump-discharge-trench"), BOOK);
+        assertThat(finding(found, "sump-discharge-trench").values().get("paidBy"))
+                .startsWith("TRENCH-PIPE,");
+        assertThat(found.open().orElseThrow().values().get("items")).doesNotContain("DISCH-TRENCH");
+        assertThat(found.twice()).isEmpty();
+    }
+
+    /** A book without an item for pipe trenches leaves it open: all 40 ft, or what a line by hand leaves of them. */
+    @Test
+    void dischargeTrenchThatNothingPricesIsAskedFor() {
+        PriceBook book = without("TRENCH-PIPE");
+        assertThat(finding(of(job("sump-discharge-trench"), book), "sump-discharge-trench")
+                        .values())
+                .containsEntry("takes", "40.0 ft")
+                .containsEntry("unpaid", "DISCH-TRENCH, " + BOOK.get("DISCH-TRENCH").name());
+        Job some = with(job("sump-discharge-trench"), item("DISCH-TRENCH", 15, "drain"));
+        assertThat(finding(of(some, book), "sump-discharge-trench").values()).containsEntry("takes", "25.0 ft");
+        Job all = with(job("sump-discharge-trench"), item("DISCH-TRENCH", 40, "drain"));
+        assertThat(finding(of(all, book), "sump-discharge-trench").values().get("paidBy"))
+                .startsWith("DISCH-TRENCH,");
+        assertThat(of(all, book).twice()).isEmpty();
+    }
+
+    @Test
+    void dischargeTrenchThatIsPricedTwiceIsTold() {
+        Job job = with(job("sump-discharge-trench"), item("DISCH-TRENCH", 40, "drain"));
+        Finding twice = of(job, BOOK).twice().get(0);
+        assertThat(twice.id()).isEqualTo("trench-priced-twice");
+        assertThat(PHRASES.what(twice)).contains("TRENCH-PIPE", "DISCH-TRENCH");
+        assertThat(PHRASES.action(twice)).contains("DISCH-TRENCH");
     }
 
     /** Standard items carry what stands on every job. */
@@ -230,17 +270,7 @@ class PaidFindingsTest {
 
     @Test
     void bookWithoutTheItemSaysSo() {
-        Map<String, LineItem> items = new HashMap<>(BOOK.items());
-        items.remove("TREE-CARE");
-        PriceBook without = new PriceBook(
-                BOOK.title(),
-                BOOK.dated(),
-                items,
-                BOOK.assemblies(),
-                BOOK.earth(),
-                BOOK.stoneTonsPerCubicYard(),
-                BOOK.truckCubicYards());
-        Finding roots = finding(of(job("roots"), without), "roots");
+        Finding roots = finding(of(job("roots"), without("TREE-CARE")), "roots");
         assertThat(roots.values()).containsEntry("unpaid", "TREE-CARE").doesNotContainKey("asks");
         assertThat(PHRASES.paid(roots).orElseThrow()).contains("the price book has no TREE-CARE");
     }
