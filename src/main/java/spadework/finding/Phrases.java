@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
  * The words for findings, by id. The texts come from {@code templates/words/findings.properties}, where each finding
  * has {@code id.what} and {@code id.action} and may have {@code id.homeowner}; {@code {name}} stands for a value of
  * the finding and {@code {about}} for what it is about. What may be found at several walls has {@code id.what.walls}
- * and {@code id.homeowner.walls} beside them.
+ * and {@code id.homeowner.walls} beside them. An action that names keys or commands has {@code id.action.sheet} for
+ * paper.
  */
 public record Phrases(Map<String, String> texts) {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z0-9]+)}");
@@ -27,6 +28,12 @@ public record Phrases(Map<String, String> texts) {
     /** What to do about it. */
     public String action(Finding finding) {
         return fill(finding, finding.id() + ".action", finding.about());
+    }
+
+    /** The same on paper, which names neither commands nor keys of files. */
+    public String actionOnPaper(Finding finding) {
+        String key = finding.id() + ".action.sheet";
+        return texts.containsKey(key) ? fill(finding, key, finding.about()) : action(finding);
     }
 
     /**

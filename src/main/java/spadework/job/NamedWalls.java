@@ -16,7 +16,8 @@ public final class NamedWalls {
     /** The wall that the words name; empty where they name none, several, or one that the job does not have. */
     public static Optional<Wall> only(Job job, String words) {
         Matcher named = WALL.matcher(words);
-        List<String> labels = named.results().map(found -> found.group(1)).distinct().toList();
+        List<String> labels =
+                named.results().map(found -> found.group(1)).distinct().toList();
         return labels.size() == 1
                 ? job.walls().stream()
                         .filter(wall -> wall.label().equalsIgnoreCase(labels.get(0)))

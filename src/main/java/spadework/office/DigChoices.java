@@ -65,9 +65,7 @@ final class DigChoices {
                                         choice.way().word(),
                                         choice.isOffered(),
                                         verdict(choice, choices, dossier.terms()),
-                                        choice.priced()
-                                                .map(DigChoices::figures)
-                                                .orElse(Map.of()))))
+                                        choice.priced().map(DigChoices::figures).orElse(Map.of()))))
                 .toList();
     }
 
@@ -126,13 +124,24 @@ final class DigChoices {
         }
         String way = terms.of("choice.way", cheapest.get().way());
         return isCheapest(planned, all)
-                ? terms.get("choice.planned.less", "less", price(cheapest.get()).minus(price).text(), "way", way)
-                : terms.get("choice.dearer.job", "more", price.minus(price(cheapest.get())).text(), "way", way);
+                ? terms.get(
+                        "choice.planned.less",
+                        "less",
+                        price(cheapest.get()).minus(price).text(),
+                        "way",
+                        way)
+                : terms.get(
+                        "choice.dearer.job",
+                        "more",
+                        price.minus(price(cheapest.get())).text(),
+                        "way",
+                        way);
     }
 
     private static boolean isCheapest(PlannedWays planned, TrenchChoices all) {
         return all.cheapest()
-                .map(way -> planned.priced().price().amount().compareTo(price(way).amount()) <= 0)
+                .map(way ->
+                        planned.priced().price().amount().compareTo(price(way).amount()) <= 0)
                 .orElse(true);
     }
 

@@ -88,7 +88,8 @@ record PaidFindings(List<Finding> findings, Optional<Finding> open, List<Finding
         Optional<TakeoffLine> first = Optional.empty();
         for (Finding finding : asking) {
             Optional<TakeoffLine> line = takeoff.lines().stream()
-                    .filter(one -> one.quantity().signum() > 0 && work.measured().test(finding, one))
+                    .filter(one ->
+                            one.quantity().signum() > 0 && work.measured().test(finding, one))
                     .findFirst();
             if (line.isEmpty()) {
                 return Optional.empty();

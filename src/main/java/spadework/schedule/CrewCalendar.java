@@ -27,8 +27,7 @@ import spadework.takeoff.Takeoff;
  * @param weatherDays kept for bad weather, after them
  * @param finish the last day, with the days kept for weather; the first day where there is no work
  * @param diggers machines that dig
- * @param shields on site: one for each crew that works at a time, moved along with it; 0 for none
- * @param shielded where they stand: labels of walls, empty for ground of no wall
+ * @param shields on site
  * @param pumped whether a pump is on site
  */
 public record CrewCalendar(
@@ -42,8 +41,7 @@ public record CrewCalendar(
         LocalDate start,
         LocalDate finish,
         Set<String> diggers,
-        int shields,
-        Set<String> shielded,
+        Shields shields,
         boolean pumped) {
 
     /** Length of a light shield, feet. Common practice, no source. */
@@ -52,7 +50,6 @@ public record CrewCalendar(
     public CrewCalendar {
         days = List.copyOf(days);
         diggers = Set.copyOf(diggers);
-        shielded = Set.copyOf(shielded);
     }
 
     /**
@@ -86,13 +83,13 @@ public record CrewCalendar(
 
     /** Working days from the first digging where a shield stands to the last backfill, for each shield. */
     public int shieldDays() {
-        return shields * shieldedDays().size();
+        return shields.count() * shieldedDays().size();
     }
 
     /** The days from the first digging where a shield stands, or else from the first digging, to the last backfill. */
     public List<WorkDay> shieldedDays() {
         List<WorkDay> found =
-                openDays(part -> part.stage() == Stage.DIG && shielded.contains(part.place()));
+                openDays(part -> part.stage() == Stage.DIG && shields.places().contains(part.place()));
         return found.isEmpty() ? openDays() : found;
     }
 

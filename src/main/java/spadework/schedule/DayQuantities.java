@@ -140,7 +140,7 @@ public final class DayQuantities {
                         calendar.shieldedDays().size(),
                         Unit.DAY,
                         CALENDAR),
-                Listed.of("k", "shields, one for each crew", calendar.shields(), Unit.NONE, CALENDAR));
+                Listed.of("k", "shields, one for each crew", calendar.shields().count(), Unit.NONE, CALENDAR));
     }
 
     private static Worked count(Measure measure, double value, String what, String source) {

@@ -52,7 +52,12 @@ final class DayRun {
                 work(next.get());
                 open.removeIf(Activity::isDone);
             } else {
-                close(next.isPresent() ? List.of() : wait(due.get(0), waiting).stream().map(Wait::what).toList());
+                close(
+                        next.isPresent()
+                                ? List.of()
+                                : wait(due.get(0), waiting).stream()
+                                        .map(Wait::what)
+                                        .toList());
             }
         }
         if (used > NOTHING) {

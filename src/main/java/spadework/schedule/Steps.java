@@ -24,9 +24,7 @@ public final class Steps {
     /** What digs is done with the digging, whatever it is put in for. */
     private static Stage byMeasure(LineItem item, Section section) {
         boolean digs = item.labor().flatMap(Labor::digs).isPresent();
-        return item.follows()
-                .map(measure -> of(item, measure))
-                .orElseGet(() -> digs ? Stage.DIG : of(of(section)));
+        return item.follows().map(measure -> of(item, measure)).orElseGet(() -> digs ? Stage.DIG : of(of(section)));
     }
 
     /** Concrete is broken out where the trench is dug and poured when the ground is put back. */

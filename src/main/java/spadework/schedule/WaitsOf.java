@@ -50,7 +50,9 @@ record WaitsOf(DayRun run, Waits waits, boolean permit, List<Activity> activitie
     private Optional<LocalDate> last(Stage stage, String place) {
         return activities.stream()
                 .filter(activity -> activity.stage() == stage)
-                .filter(activity -> place.isEmpty() || activity.place().isEmpty() || activity.place().equals(place))
+                .filter(activity -> place.isEmpty()
+                        || activity.place().isEmpty()
+                        || activity.place().equals(place))
                 .map(Activity::lastDay)
                 .flatMap(Optional::stream)
                 .max(LocalDate::compareTo);

@@ -84,7 +84,9 @@ final class WorkPlacing {
     }
 
     private static String place(Stage stage, TakeoffLine line) {
-        return stage.isAtWall() && line.section().kind() == Section.WALL ? line.section().label() : "";
+        return stage.isAtWall() && line.section().kind() == Section.WALL
+                ? line.section().label()
+                : "";
     }
 
     CrewCalendar calendar() {
@@ -110,8 +112,7 @@ final class WorkPlacing {
                 start,
                 run.after(last, weather),
                 diggers,
-                shields(crews),
-                shieldedPlaces,
+                new Shields(shields(crews), shieldedPlaces),
                 pumped);
     }
 
@@ -132,7 +133,10 @@ final class WorkPlacing {
     /** In the order of the work; at each stage the walls as the takeoff has them, and last what is of no wall. */
     private List<Activity> activities() {
         Set<String> places = new LinkedHashSet<>();
-        hours.keySet().stream().map(Key::place).filter(place -> !place.isEmpty()).forEach(places::add);
+        hours.keySet().stream()
+                .map(Key::place)
+                .filter(place -> !place.isEmpty())
+                .forEach(places::add);
         places.add("");
         List<Activity> activities = new ArrayList<>();
         for (Stage stage : Stage.values()) {

@@ -46,8 +46,7 @@ public record TrenchChoices(List<TrenchChoice> all, Optional<PlannedWays> planne
         }
         boolean mixed = !all.isEmpty() && all.stream().noneMatch(TrenchChoice::inJob);
         return new TrenchChoices(
-                all,
-                mixed ? Optional.of(new PlannedWays(PlannedWays.of(job.job()), priced(job))) : Optional.empty());
+                all, mixed ? Optional.of(new PlannedWays(PlannedWays.of(job.job()), priced(job))) : Optional.empty());
     }
 
     /** The cheapest of those that may be offered. */

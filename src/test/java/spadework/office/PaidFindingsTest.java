@@ -212,7 +212,8 @@ class PaidFindingsTest {
         assertThat(finding(of(job("sump-discharge-trench"), book), "sump-discharge-trench")
                         .values())
                 .containsEntry("takes", "40.0 ft")
-                .containsEntry("unpaid", "DISCH-TRENCH, " + BOOK.get("DISCH-TRENCH").name());
+                .containsEntry(
+                        "unpaid", "DISCH-TRENCH, " + BOOK.get("DISCH-TRENCH").name());
         Job some = with(job("sump-discharge-trench"), item("DISCH-TRENCH", 15, "drain"));
         assertThat(finding(of(some, book), "sump-discharge-trench").values()).containsEntry("takes", "25.0 ft");
         Job all = with(job("sump-discharge-trench"), item("DISCH-TRENCH", 40, "drain"));

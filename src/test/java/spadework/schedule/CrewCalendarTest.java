@@ -172,7 +172,7 @@ class CrewCalendarTest {
                 .hours(Measure.SHIELD, "dig crew", Optional.of("mini-excavator"), feet)
                 .backfill("8")
                 .laid();
-        assertThat(laid.shields()).isEqualTo(shields);
+        assertThat(laid.shields().count()).isEqualTo(shields);
         assertThat(laid.shieldDays()).isEqualTo(shields * laid.openDays().size());
     }
 
@@ -235,7 +235,7 @@ class CrewCalendarTest {
         assertThat(laid.excavatorDays()).isEqualTo(days);
     }
 
-    /** Twice the hours of digging to move the soil: the excavator digs a third of each day, and the skid steer is none. */
+    /** Twice the hours of digging to move the soil: the excavator digs a third of each day, a skid steer is none. */
     @Test
     void soilIsMovedAsItIsDug() {
         CrewCalendar laid = job(1, "0", 5)

@@ -69,7 +69,7 @@ class WorkOrderPropertyTest {
         inOrder(laid, HOUSE.subList(1, HOUSE.size()), List.of("", "A", "B", "C"));
     }
 
-    /** Each line is done in full, no day holds more than it has hours, and no day is lost while something may be done. */
+    /** Each line is done in full, no day holds more than its hours, and none is lost while something may be done. */
     @ParameterizedTest(name = "{0}")
     @MethodSource("jobs")
     void allIsDoneAndNoHourIsLostWithoutAWait(int seed, List<Line> lines, CrewCalendar laid) {
@@ -205,7 +205,8 @@ class WorkOrderPropertyTest {
                         new Waits(waits)));
         for (Line line : lines) {
             DayBooks at = line.wall().isEmpty() ? books.atTheHouse() : books.at(line.wall());
-            at.hours(line.measure(), crew(line.measure(), line.wall()), Optional.empty(), Double.toString(line.hours()));
+            at.hours(
+                    line.measure(), crew(line.measure(), line.wall()), Optional.empty(), Double.toString(line.hours()));
         }
         return books.laid();
     }

@@ -28,7 +28,8 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
     /** The plan of the dossier's job. */
     public static CrewPlan of(Dossier dossier) {
         CrewCalendar calendar = CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff());
-        return new CrewPlan(chart(calendar, dossier.terms()), facts(calendar, dossier.job().schedule(), dossier.terms()));
+        return new CrewPlan(
+                chart(calendar, dossier.terms()), facts(calendar, dossier.job().schedule(), dossier.terms()));
     }
 
     /** The chart alone, of a job otherwise. */
@@ -99,7 +100,7 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
                         Integer.toString(calendar.excavatorDays()),
                         "standing",
                         Integer.toString(calendar.standingDays())));
-        if (calendar.shields() > 0) {
+        if (calendar.shields().count() > 0) {
             facts.put(
                     terms.get("days.fact.shield"),
                     terms.get(
@@ -107,7 +108,7 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
                             "days",
                             Integer.toString(calendar.shieldDays()),
                             "shields",
-                            Integer.toString(calendar.shields()),
+                            Integer.toString(calendar.shields().count()),
                             "each",
                             Integer.toString(calendar.shieldedDays().size())));
         }

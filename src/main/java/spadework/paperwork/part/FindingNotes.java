@@ -67,7 +67,7 @@ public final class FindingNotes {
                         dossier,
                         described,
                         described.text(phrases).orElseGet(() -> phrases.what(described.finding())),
-                        phrases.action(described.finding())
+                        phrases.actionOnPaper(described.finding())
                                 + paid.apply(described.finding())
                                         .map(words -> " " + words)
                                         .orElse("")))

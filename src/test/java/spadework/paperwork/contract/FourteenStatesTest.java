@@ -86,7 +86,7 @@ class FourteenStatesTest {
         String page = wanting.substring(wanting.indexOf("Before anybody signs the contract"));
         expected.forEach(name -> assertThat(page.substring(0, page.indexOf("Findings")))
                 .as("told on one page, with where it is written")
-                .contains(state + " wants a notice in the contract, " + name, "state-rules.json"));
+                .contains(state + " wants a notice in the contract, " + name, "state's rules of the job"));
 
         words(rules);
         Map<String, String> after =
@@ -113,7 +113,7 @@ class FourteenStatesTest {
         assertThat(papers.get("proposal")).contains("Limited warranty from the day the work is complete");
         assertThat(papers.get("warranty")).contains("A term begins on the day the work is complete");
         assertThat(papers.values()).noneMatch(text -> text.contains("from the day the job is closed"));
-        for (String figure : List.of("$763.47", "September 14, 2026", "October 2, 2026", "$25,449.00")) {
+        for (String figure : List.of("$759.42", "September 14, 2026", "October 2, 2026", "$25,314.00")) {
             assertThat(papers.get("contract")).contains(figure);
             assertThat(papers.get("proposal")).contains(figure);
         }
