@@ -419,6 +419,35 @@ class CrewPapersTest {
                 .satisfies(test -> assertThat(test.passed()).isTrue());
     }
 
+    /** Every row of the Spanish table filled in comes back as that of the English one does. */
+    @Test
+    void spanishLogThatIsFilledInAllOverIsWhatWasBuilt() throws IOException {
+        Path job = job();
+        Path company = root.resolve("company.json");
+        Files.writeString(company, Files.readString(company).replaceFirst("\\{", "{\"crewLanguage\": \"spanish\","));
+        StringBuilder text = new StringBuilder("Clave,Dónde,Qué,Planeado,Encontrado\n");
+        List<CSVRecord> rows = rows(printed(job).get("crew-log.csv"));
+        for (CSVRecord row : rows) {
+            String key = row.get("Clave");
+            String found = key.endsWith("/passed") ? "sí" : found(key);
+            text.append('"' + key + "\",,,,\"" + found + "\"\n");
+        }
+        assertThat(rows).hasSizeGreaterThan(60);
+        assertThat(papers.take(job, Files.writeString(root.resolve("crew-log.csv"), text))
+                        .err())
+                .isEmpty();
+        AsBuilt built = built(job);
+        assertThat(built.walls()).extracting(BuiltWall::label).containsExactly("A", "B");
+        assertThat(built.wall("B").orElseThrow().holdPoints())
+                .extracting(point -> point.number())
+                .containsExactly(1, 2);
+        assertThat(built.wall("A").orElseThrow().thinnestWet()).contains(93.0);
+        assertThat(built.inspections())
+                .hasSize(8)
+                .allMatch(look -> look.by().equals("Emil Castor"));
+        assertThat(built.flowTests()).isNotEmpty().allMatch(test -> test.passed());
+    }
+
     private static AsBuilt built(Path job) throws IOException {
         return ((ReadJob) new Intake().read(job)).job().agreement().asBuilt().orElseThrow();
     }
