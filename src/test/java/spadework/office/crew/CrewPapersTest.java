@@ -442,9 +442,7 @@ class CrewPapersTest {
                 .extracting(point -> point.number())
                 .containsExactly(1, 2);
         assertThat(built.wall("A").orElseThrow().thinnestWet()).contains(93.0);
-        assertThat(built.inspections())
-                .hasSize(8)
-                .allMatch(look -> look.by().equals("Emil Castor"));
+        assertThat(built.inspections()).hasSize(8).allMatch(look -> look.by().equals("Emil Castor"));
         assertThat(built.flowTests()).isNotEmpty().allMatch(test -> test.passed());
     }
 
