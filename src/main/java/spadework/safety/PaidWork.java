@@ -32,12 +32,6 @@ public record PaidWork(
         BigDecimal of(Job job, Takeoff takeoff, List<Finding> found);
     }
 
-    /** Whether a line digs the trench of a sump's discharge pipe as the takeoff measured it. */
-    private static final BiPredicate<Finding, TakeoffLine> TRENCH = (finding, line) -> line.from()
-            .filter(quantity -> quantity.measure() == Measure.PIPE_TRENCH)
-            .map(Quantity::label)
-            .equals(Optional.of(Outlet.dischargeLabel(finding.about())));
-
     private static final Asked ONCE = (job, takeoff, found) -> BigDecimal.ONE;
     private static final Asked EACH = (job, takeoff, found) -> BigDecimal.valueOf(found.size());
 
@@ -54,7 +48,7 @@ public record PaidWork(
             new PaidWork(Set.of("inspection-holds"), List.of("PERMIT"), ONCE),
             new PaidWork(Set.of("outlet-guard"), List.of("OUT-GUARD", "OUT-PAD"), EACH),
             new PaidWork(Set.of("sump"), List.of("SUMP-ELEC"), EACH),
-            new PaidWork(Set.of("sump-discharge-trench"), List.of("DISCH-TRENCH"), PaidWork::discharged, TRENCH),
+            new PaidWork(Set.of("sump-discharge-trench"), List.of("DISCH-TRENCH"), PaidWork::discharged, PaidWork::digsDischarge),
             new PaidWork(Set.of("sump-lead"), List.of("SUMP-LEAD"), EACH),
             new PaidWork(Set.of("sump-riser"), List.of("SUMP-RISER"), EACH));
 
@@ -91,5 +85,13 @@ public record PaidWork(
                 .flatMap(length -> length.stream())
                 .map(length -> BigDecimal.valueOf(length.feet()))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Whether a line digs the trench of a sump's discharge pipe as the takeoff measured it. */
+    private static boolean digsDischarge(Finding finding, TakeoffLine line) {
+        return line.from()
+                .filter(quantity -> quantity.measure() == Measure.PIPE_TRENCH)
+                .map(Quantity::label)
+                .equals(Optional.of(Outlet.dischargeLabel(finding.about())));
     }
 }
