@@ -48,7 +48,11 @@ public record PaidWork(
             new PaidWork(Set.of("inspection-holds"), List.of("PERMIT"), ONCE),
             new PaidWork(Set.of("outlet-guard"), List.of("OUT-GUARD", "OUT-PAD"), EACH),
             new PaidWork(Set.of("sump"), List.of("SUMP-ELEC"), EACH),
-            new PaidWork(Set.of("sump-discharge-trench"), List.of("DISCH-TRENCH"), PaidWork::discharged, PaidWork::digsDischarge),
+            new PaidWork(
+                    Set.of("sump-discharge-trench"),
+                    List.of("DISCH-TRENCH"),
+                    PaidWork::discharged,
+                    PaidWork::digsDischarge),
             new PaidWork(Set.of("sump-lead"), List.of("SUMP-LEAD"), EACH),
             new PaidWork(Set.of("sump-riser"), List.of("SUMP-RISER"), EACH));
 

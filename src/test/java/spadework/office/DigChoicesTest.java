@@ -18,7 +18,7 @@ class DigChoicesTest {
             block-basement-to-swale   | bench        | may be done, the cheapest that soil, depth, and room allow; this job is not priced so
             block-basement-to-swale   | shield       | may be done, $2,126.00 more than bench
             crawl-space-between-houses| slope        | priced in this job: the cheapest that soil, depth, and room allow
-            crawl-space-between-houses| hand digging | may be done, $1,250.00 more than slope
+            crawl-space-between-houses| hand digging | may be done, $1,222.00 more than slope
             """)
     void everyWaySaysHowItStandsToTheJob(String sample, String way, String verdict) {
         List<String> row = DigChoices.rows(
