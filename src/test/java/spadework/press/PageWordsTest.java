@@ -40,7 +40,9 @@ class PageWordsTest {
             "faces",
             "codeMinimum",
             "slope",
-            "about");
+            "about",
+            // each of what a finding is about, which stands in its sentence
+            "labels");
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("documents")
