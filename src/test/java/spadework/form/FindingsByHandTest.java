@@ -143,7 +143,7 @@ class FindingsByHandTest {
         String foot =
                 total.divide(new BigDecimal("68"), 2, RoundingMode.HALF_UP).toPlainString();
         assertThat(screen.ask(named(JLabel.class, "figures")::getText))
-                .isEqualTo("$" + foot + " a foot, 11 working days");
+                .isEqualTo("$" + foot + " a foot, 13 working days");
         assertThat(screen.ask(named(JLabel.class, "change")::getText)).endsWith(" by the last edit");
         screen.picture("bar");
         List<Rectangle> places = screen.ask(() -> List.of(
