@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import spadework.money.Dollars;
 import spadework.pricing.OfferedPrice;
 import spadework.pricing.SectionPrice;
+import spadework.pricing.UnitPrice;
 import spadework.takeoff.Takeoff;
 
 /**
@@ -18,10 +21,31 @@ import spadework.takeoff.Takeoff;
  * @param before its total
  * @param after the total now
  * @param sections the section prices that differ
+ * @param options the options that came, went, or have another price
+ * @param unitPrices the unit prices that came, went, or moved
  * @param quantities the measured quantities that differ
  */
 public record IssueDifference(
-        LocalDate since, Dollars before, Dollars after, List<SectionMove> sections, List<QuantityChange> quantities) {
+        LocalDate since,
+        Dollars before,
+        Dollars after,
+        List<SectionMove> sections,
+        List<PromiseMove<PricedOption>> options,
+        List<PromiseMove<UnitPrice>> unitPrices,
+        List<QuantityChange> quantities) {
+
+    /**
+     * What one issue of a proposal offers.
+     *
+     * @param price sections, total and unit prices
+     * @param options what may be chosen beside it
+     * @param measured the quantities it rests on
+     */
+    public record IssuedOffer(OfferedPrice price, List<PricedOption> options, Takeoff measured) {
+        public IssuedOffer {
+            options = List.copyOf(options);
+        }
+    }
 
     /** A section whose price differs; zero where it was not there, or is there no more. */
     public record SectionMove(String name, Dollars before, Dollars after) {
@@ -32,20 +56,51 @@ public record IssueDifference(
         }
     }
 
+    /**
+     * A price promised for later, an option's or a unit price, that is not what it was.
+     *
+     * @param promised as it stands now; as it stood where it is no longer offered
+     * @param before empty where it was not offered
+     * @param after empty where it is no longer
+     */
+    public record PromiseMove<T>(T promised, Optional<Dollars> before, Optional<Dollars> after) {}
+
     public IssueDifference {
         sections = List.copyOf(sections);
+        options = List.copyOf(options);
+        unitPrices = List.copyOf(unitPrices);
         quantities = List.copyOf(quantities);
     }
 
     /** Compares two issues. */
-    public static IssueDifference between(
-            LocalDate since, OfferedPrice then, Takeoff measured, OfferedPrice now, Takeoff measuredNow) {
+    public static IssueDifference between(LocalDate since, IssuedOffer then, IssuedOffer now) {
         return new IssueDifference(
                 since,
-                then.total(),
-                now.total(),
-                moves(then.sections(), now.sections()),
-                QuantityChanges.between(measured, measuredNow));
+                then.price().total(),
+                now.price().total(),
+                moves(then.price().sections(), now.price().sections()),
+                promises(then.options(), now.options(), PricedOption::label, PricedOption::total),
+                promises(then.price().unitPrices(), now.price().unitPrices(), UnitPrice::code, UnitPrice::price),
+                QuantityChanges.between(then.measured(), now.measured()));
+    }
+
+    /** What moved among promises that are told apart by a name, in the order of the later ones. */
+    private static <T> List<PromiseMove<T>> promises(
+            List<T> then, List<T> now, Function<T, String> name, Function<T, Dollars> price) {
+        Map<String, T> gone = new LinkedHashMap<>();
+        then.forEach(promise -> gone.put(name.apply(promise), promise));
+        List<PromiseMove<T>> moves = new ArrayList<>();
+        for (T promise : now) {
+            Optional<Dollars> was = Optional.ofNullable(gone.remove(name.apply(promise))).map(price);
+            Optional<Dollars> is = Optional.of(price.apply(promise));
+            if (!was.equals(is)) {
+                moves.add(new PromiseMove<>(promise, was, is));
+            }
+        }
+        gone.values()
+                .forEach(promise ->
+                        moves.add(new PromiseMove<>(promise, Optional.of(price.apply(promise)), Optional.empty())));
+        return moves;
     }
 
     /** The sections whose prices differ, in the order of the later ones. */

@@ -13,8 +13,6 @@ import spadework.job.Wall;
 
 /** Old paint, dust from masonry, fumes from coatings. */
 final class HazardRules implements Rule {
-    private static final int LEAD_PAINT_BANNED = 1978;
-
     @Override
     public List<Finding> check(Facts facts) {
         Job job = facts.job();
@@ -23,17 +21,9 @@ final class HazardRules implements Rule {
         if (built.isEmpty()) {
             found.add(must("year-unknown", "", "40 CFR 745 subpart E"));
         }
+        found.addAll(LeadPaint.of(job));
         for (Wall wall : job.walls()) {
             Surface surface = wall.condition().surface();
-            boolean mayBePainted = surface != Surface.BARE;
-            if (mayBePainted && built.map(year -> year < LEAD_PAINT_BANNED).orElse(true)) {
-                found.add(must(
-                        "lead-paint",
-                        wall.label(),
-                        "40 CFR 745 subpart E",
-                        "built",
-                        built.map(year -> "built " + year).orElse("year not known")));
-            }
             if (surface == Surface.UNKNOWN) {
                 found.add(must("surface-unknown", wall.label(), Found.PRACTICE));
             }

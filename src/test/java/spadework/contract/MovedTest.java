@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import spadework.job.Alteration;
 import spadework.job.Job;
 import spadework.job.Jobs;
+import spadework.job.Option;
 import spadework.measure.Length;
+import spadework.measure.Unit;
 import spadework.money.Dollars;
 import spadework.pricebook.Books;
 import spadework.pricebook.PriceBook;
@@ -17,6 +21,7 @@ import spadework.pricing.OfferedPrice;
 import spadework.pricing.PricedSection;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
+import spadework.pricing.UnitPrice;
 import spadework.takeoff.Measuring;
 import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffSection;
@@ -51,14 +56,78 @@ class MovedTest {
         return new PricedSection(new TakeoffSection(Section.WALL, name, name), dollars, Dollars.ZERO, dollars);
     }
 
+    private static IssueDifference.IssuedOffer offer(OfferedPrice price, PricedOption... options) {
+        return new IssueDifference.IssuedOffer(price, List.of(options), NOTHING);
+    }
+
+    private static PricedOption option(String label, String total) {
+        return new PricedOption(
+                new Option(label, "Downspout " + label, "it has none", Alteration.NONE),
+                new Sum(Dollars.of(total), Dollars.ZERO),
+                List.of(),
+                false);
+    }
+
+    private static OfferedPrice promising(UnitPrice... prices) {
+        OfferedPrice price = quote(section("A", "100.00"));
+        return new OfferedPrice(
+                price.bookTitle(),
+                price.bookDate(),
+                price.sections(),
+                price.minimumTopUp(),
+                price.price(),
+                price.tax(),
+                price.total(),
+                List.of(prices),
+                price.payments());
+    }
+
+    private static UnitPrice unit(String code, String price) {
+        return new UnitPrice(code, code, code, Unit.CUBIC_YARD, Dollars.of(price));
+    }
+
+    @Test
+    void optionsThatCostSomethingElseThatCameAndThatWent() {
+        PricedOption dearer = option("OP1", "120.00");
+        PricedOption gone = option("OP2", "50.00");
+        PricedOption came = option("OP3", "7.00");
+        OfferedPrice price = quote(section("A", "100.00"));
+        PricedOption same = option("OP4", "9.00");
+        assertThat(IssueDifference.between(
+                                SINCE,
+                                offer(price, option("OP1", "100.00"), gone, same),
+                                offer(price, dearer, came, same))
+                        .options())
+                .containsExactly(
+                        move(dearer, "100.00", "120.00"), move(came, null, "7.00"), move(gone, "50.00", null));
+    }
+
+    @Test
+    void unitPricesThatMovedThatCameAndThatWent() {
+        assertThat(IssueDifference.between(
+                                SINCE,
+                                offer(promising(unit("ROCK", "160.00"), unit("STUMP", "90.00"), unit("SAME", "1.00"))),
+                                offer(promising(unit("ROCK", "165.00"), unit("SOFT", "40.00"), unit("SAME", "1.00"))))
+                        .unitPrices())
+                .containsExactly(
+                        move(unit("ROCK", "165.00"), "160.00", "165.00"),
+                        move(unit("SOFT", "40.00"), null, "40.00"),
+                        move(unit("STUMP", "90.00"), "90.00", null));
+    }
+
+    private static <T> IssueDifference.PromiseMove<T> move(T promised, String before, String after) {
+        return new IssueDifference.PromiseMove<>(
+                promised,
+                Optional.ofNullable(before).map(Dollars::of),
+                Optional.ofNullable(after).map(Dollars::of));
+    }
+
     @Test
     void sectionsThatDifferThatCameAndThatWent() {
         IssueDifference moved = IssueDifference.between(
                 SINCE,
-                quote(section("A", "100.00"), section("B", "50.00"), section("C", "10.00")),
-                NOTHING,
-                quote(section("A", "120.00"), section("B", "50.00"), section("D", "7.00")),
-                NOTHING);
+                offer(quote(section("A", "100.00"), section("B", "50.00"), section("C", "10.00"))),
+                offer(quote(section("A", "120.00"), section("B", "50.00"), section("D", "7.00"))));
         assertThat(moved.sections())
                 .containsExactly(
                         new IssueDifference.SectionMove("A", Dollars.of("100.00"), Dollars.of("120.00")),
@@ -75,7 +144,7 @@ class MovedTest {
     @Test
     void sameIssueMovesNothing() {
         OfferedPrice same = quote(section("A", "100.00"));
-        IssueDifference moved = IssueDifference.between(SINCE, same, NOTHING, same, NOTHING);
+        IssueDifference moved = IssueDifference.between(SINCE, offer(same), offer(same));
         assertThat(moved.sections()).isEmpty();
         assertThat(moved.quantities()).isEmpty();
     }
@@ -84,8 +153,10 @@ class MovedTest {
     void quantitiesAreTold() {
         Job longer = Jobs.job(Jobs.wall().withLength(Length.ofFeet(41)));
         OfferedPrice same = quote();
-        IssueDifference moved =
-                IssueDifference.between(SINCE, same, Measuring.of(Jobs.job(), BOOK), same, Measuring.of(longer, BOOK));
+        IssueDifference moved = IssueDifference.between(
+                SINCE,
+                new IssueDifference.IssuedOffer(same, List.of(), Measuring.of(Jobs.job(), BOOK)),
+                new IssueDifference.IssuedOffer(same, List.of(), Measuring.of(longer, BOOK)));
         assertThat(moved.quantities())
                 .isEqualTo(QuantityChanges.between(Measuring.of(Jobs.job(), BOOK), Measuring.of(longer, BOOK)));
         assertThat(moved.quantities()).isNotEmpty();

@@ -60,9 +60,13 @@ public final class Agreements {
                 w.openings(),
                 w.windowWells(),
                 w.digging());
+        return adding(more);
+    }
+
+    public static Alteration adding(Wall wall) {
         Alteration none = Alteration.NONE;
         return new Alteration(
-                List.of(more),
+                List.of(wall),
                 none.finishes(),
                 none.corners(),
                 none.drains(),

@@ -179,12 +179,13 @@ public final class Issuing {
         try (SourceCheckout checkout = SourceCheckout.of(source.get())) {
             return checkout.office().readAndBid(checkout.job()) instanceof Bid then
                     ? Optional.of(IssueDifference.between(
-                            then.proposed().job().issued(),
-                            then.proposed().contract().proposed(),
-                            then.proposed().takeoff(),
-                            now.contract().proposed(),
-                            now.takeoff()))
+                            then.proposed().job().issued(), offer(then.proposed()), offer(now)))
                     : Optional.empty();
         }
+    }
+
+    private static IssueDifference.IssuedOffer offer(Dossier dossier) {
+        return new IssueDifference.IssuedOffer(
+                dossier.contract().proposed(), dossier.contract().options(), dossier.takeoff());
     }
 }

@@ -24,11 +24,13 @@ import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.SectionNames;
+import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.PriceRows;
 import spadework.paperwork.part.UnitPriceRow;
 import spadework.paperwork.work.AlteredWorks;
 import spadework.paperwork.work.QuantityChangeRows;
+import spadework.safety.LeadPaint;
 
 /** Puts a change order together. Of an accepted one the signed price counts, whatever is figured now. */
 public final class ChangeOrderPaper {
@@ -51,6 +53,7 @@ public final class ChangeOrderPaper {
                         Altered.of(before, change.alteration()),
                         proposed.terms().language()),
                 AlteredWorks.of(standing, change.alteration()),
+                FindingNotes.forHomeowner(standing, LeadPaint.added(before, change.alteration())),
                 QuantityChangeRows.all(priced.quantities(), proposed.terms()),
                 price(proposed, priced),
                 time(proposed, change),

@@ -40,8 +40,13 @@ public final class FindingNotes {
 
     /** The findings that concern the homeowner, in the homeowner's words; the same words only once. */
     public static List<FindingNote> forHomeowner(Dossier dossier) {
+        return forHomeowner(dossier, dossier.findings().site());
+    }
+
+    /** Of these findings, those that concern the homeowner. */
+    public static List<FindingNote> forHomeowner(Dossier dossier, List<Finding> findings) {
         List<FindingNote> notes = new ArrayList<>();
-        for (FindingGroup group : FindingGroup.of(dossier, dossier.findings().site(), "homeowner")) {
+        for (FindingGroup group : FindingGroup.of(dossier, findings, "homeowner")) {
             FindingGroup described = group.in(dossier.terms());
             described
                     .text(dossier.phrases())

@@ -8,8 +8,11 @@ import spadework.contract.Revision;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.SectionNames;
+import spadework.paperwork.part.PriceRows;
+import spadework.paperwork.part.UnitPriceRow;
 import spadework.paperwork.work.AlteredWorks;
 import spadework.paperwork.work.QuantityChangeRows;
+import spadework.pricing.UnitPrice;
 
 /** What may be chosen, and what moved since the proposal was issued before. */
 public final class Offers {
@@ -52,6 +55,22 @@ public final class Offers {
                                 move.after(),
                                 move.difference()))
                         .toList(),
+                moved.options().stream()
+                        .map(move -> new SinceLastIssue.PromiseDifference(
+                                move.promised().option().label() + ", "
+                                        + move.promised().option().title(),
+                                "",
+                                move.before(),
+                                move.after()))
+                        .toList(),
+                moved.unitPrices().stream()
+                        .map(move -> unitPrice(PriceRows.unitPrice(dossier, move.promised()), move))
+                        .toList(),
                 QuantityChangeRows.plain(moved.quantities(), dossier.terms()));
+    }
+
+    private static SinceLastIssue.PromiseDifference unitPrice(
+            UnitPriceRow row, IssueDifference.PromiseMove<UnitPrice> move) {
+        return new SinceLastIssue.PromiseDifference(row.name(), row.unit(), move.before(), move.after());
     }
 }

@@ -2,6 +2,7 @@
 package spadework.paperwork.proposal;
 
 import java.util.List;
+import java.util.Optional;
 import spadework.money.Dollars;
 import spadework.paperwork.work.QuantityChangeRow;
 
@@ -12,6 +13,8 @@ import spadework.paperwork.work.QuantityChangeRow;
  * @param before its total
  * @param after the total now
  * @param sections prices that differ
+ * @param options prices of options that differ
+ * @param unitPrices unit prices that differ
  * @param quantities those that differ and that a homeowner understands
  */
 public record SinceLastIssue(
@@ -19,12 +22,19 @@ public record SinceLastIssue(
         Dollars before,
         Dollars after,
         List<SectionDifference> sections,
+        List<PromiseDifference> options,
+        List<PromiseDifference> unitPrices,
         List<QuantityChangeRow> quantities) {
 
     /** A section whose price differs; zero where it was not there, or is there no more. */
     public record SectionDifference(String name, Dollars before, Dollars after, Dollars difference) {}
 
+    /** An option or a unit price that differs; empty where it was not offered, or is no more. */
+    public record PromiseDifference(String name, String unit, Optional<Dollars> before, Optional<Dollars> after) {}
+
     public SinceLastIssue {
+        options = List.copyOf(options);
+        unitPrices = List.copyOf(unitPrices);
         sections = List.copyOf(sections);
         quantities = List.copyOf(quantities);
     }
