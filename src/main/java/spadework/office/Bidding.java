@@ -4,6 +4,7 @@ package spadework.office;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import spadework.contract.Contract;
 import spadework.contract.Contracting;
 import spadework.contract.PricedChange;
@@ -48,18 +49,23 @@ public final class Bidding {
     BidResult bid(ReadJob understood, BidSource source) {
         Job job = understood.job();
         PictureFiles.Album album = pictures.album();
-        List<Fault> unprintable = new ArrayList<>(Photos.faults(job, understood.jobFolder(), album));
-        Logo.fault(understood.company(), understood.jobFolder(), album).ifPresent(unprintable::add);
-        if (!unprintable.isEmpty()) {
-            return new Refusal(unprintable);
-        }
+        // To look at its pictures takes as long as to price a job; neither waits for the other.
+        CompletableFuture<List<Fault>> looking = CompletableFuture.supplyAsync(() -> unprintable(understood, album));
         PriceBook book = JobBook.of(understood.book(), understood.company(), job);
         ScheduledTakeoff scheduled = ScheduledTakeoff.of(job, understood.company(), book);
         Quote quote = Pricing.of(job, understood.company(), book, scheduled.takeoff());
         List<Fault> unpriced = UnitPriceFaults.of(job, quote, source.file());
-        return unpriced.isEmpty()
+        List<Fault> faults = new ArrayList<>(looking.join());
+        faults.addAll(unpriced);
+        return faults.isEmpty()
                 ? new Case(understood, book, source, album).bid(scheduled, quote)
-                : new Refusal(unpriced);
+                : new Refusal(faults);
+    }
+
+    private static List<Fault> unprintable(ReadJob understood, PictureFiles.Album album) {
+        List<Fault> faults = new ArrayList<>(Photos.faults(understood.job(), understood.jobFolder(), album));
+        Logo.fault(understood.company(), understood.jobFolder(), album).ifPresent(faults::add);
+        return faults;
     }
 
     /** One job on its way. */

@@ -3,6 +3,8 @@ package spadework.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.AWTException;
+import java.awt.Robot;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
 import java.awt.event.KeyEvent;
@@ -10,12 +12,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.JTree;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.AfterEach;
@@ -227,6 +231,40 @@ class FillingTest {
         assertThat(typed.rows("/walls")).isEqualTo(3);
         assertThat(typed.shown("/walls/2/label")).isEqualTo("C");
         assertThat(typed.shown("/walls/2/where")).isEqualTo("front wall");
+        assertThat(typed.shown("/walls/2/faces")).isEqualTo("south");
+        assertThat(typed.shown("/walls/2/length")).isEqualTo("26 ft 6 in");
+    }
+
+    /** A fast hand is ahead of a busy window; the toolkit drops keys that come while the keyboard changes cells. */
+    @Test
+    void whatIsTypedWhileTheWindowIsBusyReachesItsCells() throws AWTException {
+        go(JobPage.WALLS);
+        JTable walls = table("/walls");
+        GuiActionRunner.execute(() -> walls.changeSelection(2, 1, false, false));
+        screen.focus(walls);
+        CountDownLatch typedAll = new CountDownLatch(1);
+        SwingUtilities.invokeLater(() -> {
+            try {
+                typedAll.await();
+            } catch (InterruptedException stopped) {
+                Thread.currentThread().interrupt();
+            }
+        });
+        Robot keys = new Robot();
+        for (int key : new int[] {
+            KeyEvent.VK_F, KeyEvent.VK_R, KeyEvent.VK_O, KeyEvent.VK_N, KeyEvent.VK_T, KeyEvent.VK_TAB,
+            KeyEvent.VK_S, KeyEvent.VK_O, KeyEvent.VK_TAB, KeyEvent.VK_TAB,
+            KeyEvent.VK_2, KeyEvent.VK_6, KeyEvent.VK_SPACE, KeyEvent.VK_6, KeyEvent.VK_ENTER
+        }) {
+            keys.keyPress(key);
+            keys.keyRelease(key);
+            keys.delay(3);
+        }
+        typedAll.countDown();
+        screen.arrive();
+        screen.settle();
+        Draft typed = screen.session().draft();
+        assertThat(typed.shown("/walls/2/where")).isEqualTo("front");
         assertThat(typed.shown("/walls/2/faces")).isEqualTo("south");
         assertThat(typed.shown("/walls/2/length")).isEqualTo("26 ft 6 in");
     }
