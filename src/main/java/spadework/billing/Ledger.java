@@ -40,6 +40,14 @@ public record Ledger(Contract contract, List<Invoice> invoices, List<Receipt> re
         return Dollars.total(receipts.stream().map(Receipt::amount).toList());
     }
 
+    /** What came in so far in other ways than by check. */
+    public Dollars receivedWithoutChecks() {
+        return Dollars.total(receipts.stream()
+                .filter(receipt -> !receipt.isCheck())
+                .map(Receipt::amount)
+                .toList());
+    }
+
     /** What is billed and not paid. */
     public Dollars open() {
         return invoiced().minus(received());

@@ -22,8 +22,14 @@ import spadework.money.Dollars;
  */
 public record Release(ReleaseKind kind, Invoice invoice, Dollars amount, LocalDate through) {
 
-    /** The release for a bill as the account stands. */
-    public static Release of(Ledger ledger, Invoice invoice) {
+    /**
+     * The release for a bill as the account stands.
+     *
+     * @param cleared whether the bank has paid every check that came in; else a check is still to come, and the
+     *     release waits for it
+     */
+    public static Release of(Ledger ledger, Invoice invoice, boolean cleared) {
+        Dollars received = cleared ? ledger.received() : ledger.receivedWithoutChecks();
         Dollars billed = Dollars.ZERO;
         for (Invoice one : ledger.invoices()) {
             billed = billed.plus(one.amount());
@@ -31,11 +37,10 @@ public record Release(ReleaseKind kind, Invoice invoice, Dollars amount, LocalDa
                 break;
             }
         }
-        boolean paid = !ledger.received().isLessThan(billed);
+        boolean paid = !received.isLessThan(billed);
         int place = ledger.invoices().indexOf(invoice);
         boolean last = ledger.isWhollyBilled() && place == ledger.invoices().size() - 1;
-        return new Release(
-                ReleaseKind.of(last, paid), invoice, paid ? billed : billed.minus(ledger.received()), invoice.on());
+        return new Release(ReleaseKind.of(last, paid), invoice, paid ? billed : billed.minus(received), invoice.on());
     }
 
     /**

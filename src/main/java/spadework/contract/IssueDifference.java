@@ -91,7 +91,8 @@ public record IssueDifference(
         then.forEach(promise -> gone.put(name.apply(promise), promise));
         List<PromiseMove<T>> moves = new ArrayList<>();
         for (T promise : now) {
-            Optional<Dollars> was = Optional.ofNullable(gone.remove(name.apply(promise))).map(price);
+            Optional<Dollars> was =
+                    Optional.ofNullable(gone.remove(name.apply(promise))).map(price);
             Optional<Dollars> is = Optional.of(price.apply(promise));
             if (!was.equals(is)) {
                 moves.add(new PromiseMove<>(promise, was, is));

@@ -57,9 +57,7 @@ public final class Bidding {
         List<Fault> unpriced = UnitPriceFaults.of(job, quote, source.file());
         List<Fault> faults = new ArrayList<>(looking.join());
         faults.addAll(unpriced);
-        return faults.isEmpty()
-                ? new Case(understood, book, source, album).bid(scheduled, quote)
-                : new Refusal(faults);
+        return faults.isEmpty() ? new Case(understood, book, source, album).bid(scheduled, quote) : new Refusal(faults);
     }
 
     private static List<Fault> unprintable(ReadJob understood, PictureFiles.Album album) {

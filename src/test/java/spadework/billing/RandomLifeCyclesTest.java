@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import spadework.contract.Contract;
 import spadework.money.Dollars;
@@ -59,7 +60,7 @@ class RandomLifeCyclesTest {
         assertThat(ledger.received()).as("paid in all").isGreaterThanOrEqualTo(contract.total());
         if (ledger.open().isZero()) {
             Release last =
-                    Release.of(ledger, ledger.invoices().get(ledger.invoices().size() - 1));
+                    Release.of(ledger, ledger.invoices().get(ledger.invoices().size() - 1), true);
             assertThat(last.kind().isFinal() && !last.kind().isConditional()).isTrue();
             assertThat(last.amount()).as("released for").isEqualTo(contract.total());
         }
@@ -77,13 +78,37 @@ class RandomLifeCyclesTest {
         Dollars paid =
                 dice.nextBoolean() ? first : Dollars.of(first.amount().divideToIntegralValue(BigDecimal.valueOf(2)));
         ledger = Accounts.paid(ledger, paid, Accounts.SIGNED.plusDays(10));
-        Release one = Release.of(ledger, ledger.invoices().get(0));
-        Release two = Release.of(ledger, ledger.invoices().get(1));
+        Release one = Release.of(ledger, ledger.invoices().get(0), true);
+        Release two = Release.of(ledger, ledger.invoices().get(1), true);
         assertThat(one.kind().isConditional()).isEqualTo(paid.isLessThan(first));
         assertThat(one.amount()).isEqualTo(paid.equals(first) ? first : first.minus(paid));
         assertThat(two.kind().words()).isEqualTo("conditional progress");
         assertThat(two.amount().plus(ledger.received())).isEqualTo(ledger.invoiced());
         assertThat(two.through()).isEqualTo(Accounts.SIGNED.plusDays(9));
+    }
+
+    /** Whatever came by check is still to come until it has cleared; what came otherwise counts at once. */
+    @ParameterizedTest(name = "paid by {0}, cleared {1}: conditional {2}")
+    @CsvSource({
+        "check 1142, false, true",
+        "Cashier's Check, false, true",
+        "cheque 7, false, true",
+        "check 1142, true, false",
+        "bank transfer, false, false",
+        "checked cash, false, false"
+    })
+    void checksCountOnceTheyHaveCleared(String how, boolean cleared, boolean conditional) {
+        Ledger billed = Accounts.billed(
+                Accounts.unbilled(Accounts.contract(List.of(Dollars.of("100.00"), Dollars.of("50.00")), List.of())),
+                BillItem.payment(1),
+                Accounts.SIGNED);
+        Ledger paid = new Ledger(
+                billed.contract(),
+                billed.invoices(),
+                List.of(new Receipt("R1", Accounts.SIGNED, Dollars.of("100.00"), how)));
+        Release release = Release.of(paid, paid.invoices().get(0), cleared);
+        assertThat(release.kind().isConditional()).isEqualTo(conditional);
+        assertThat(release.amount()).isEqualTo(Dollars.of("100.00"));
     }
 
     private static List<Dollars> amounts(SplittableRandom dice, int count, boolean signed) {

@@ -98,8 +98,7 @@ class MovedTest {
                                 offer(price, option("OP1", "100.00"), gone, same),
                                 offer(price, dearer, came, same))
                         .options())
-                .containsExactly(
-                        move(dearer, "100.00", "120.00"), move(came, null, "7.00"), move(gone, "50.00", null));
+                .containsExactly(move(dearer, "100.00", "120.00"), move(came, null, "7.00"), move(gone, "50.00", null));
     }
 
     @Test

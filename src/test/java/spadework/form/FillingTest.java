@@ -252,9 +252,21 @@ class FillingTest {
         });
         Robot keys = new Robot();
         for (int key : new int[] {
-            KeyEvent.VK_F, KeyEvent.VK_R, KeyEvent.VK_O, KeyEvent.VK_N, KeyEvent.VK_T, KeyEvent.VK_TAB,
-            KeyEvent.VK_S, KeyEvent.VK_O, KeyEvent.VK_TAB, KeyEvent.VK_TAB,
-            KeyEvent.VK_2, KeyEvent.VK_6, KeyEvent.VK_SPACE, KeyEvent.VK_6, KeyEvent.VK_ENTER
+            KeyEvent.VK_F,
+            KeyEvent.VK_R,
+            KeyEvent.VK_O,
+            KeyEvent.VK_N,
+            KeyEvent.VK_T,
+            KeyEvent.VK_TAB,
+            KeyEvent.VK_S,
+            KeyEvent.VK_O,
+            KeyEvent.VK_TAB,
+            KeyEvent.VK_TAB,
+            KeyEvent.VK_2,
+            KeyEvent.VK_6,
+            KeyEvent.VK_SPACE,
+            KeyEvent.VK_6,
+            KeyEvent.VK_ENTER
         }) {
             keys.keyPress(key);
             keys.keyRelease(key);

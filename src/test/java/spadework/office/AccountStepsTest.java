@@ -70,7 +70,11 @@ class AccountStepsTest {
     }
 
     private Outcome release(String invoice, LocalDate on) throws IOException {
-        return new Releasing(office, SampleJobFolder.TODAY).release(site.folder(), invoice, on);
+        return release(invoice, true, on);
+    }
+
+    private Outcome release(String invoice, boolean cleared, LocalDate on) throws IOException {
+        return new Releasing(office, SampleJobFolder.TODAY).release(site.folder(), invoice, cleared, on);
     }
 
     private String due(int payment) {
@@ -257,6 +261,19 @@ class AccountStepsTest {
         refused(release("I1", SIGNED.plusDays(1)), "release-twice");
         refused(release("I9", SIGNED), "There is no invoice I9");
         assertThat(Register.of(site.folder()).check().faults()).isEmpty();
+    }
+
+    /** Given too early, an unconditional release stands though the check comes back. */
+    @Test
+    void releaseWaitsForACheckUntilTheBankHasPaidIt() throws IOException {
+        sign();
+        bill(BillItem.payment(1), SIGNED);
+        pay(due(1), SIGNED, "check 12");
+        assertThat(paper(release("I1", false, SIGNED)))
+                .contains("When we have received " + Dollars.of(due(1)).text(), "takes effect when the amount");
+        assertThat(paper(release("I1", true, SIGNED.plusDays(5))))
+                .contains("We have received " + Dollars.of(due(1)).text())
+                .doesNotContain("takes effect");
     }
 
     /** Whoever comes second finds the account as the first left it. */

@@ -26,9 +26,9 @@ import spadework.job.Jobs;
 import spadework.job.Surface;
 import spadework.job.Wall;
 import spadework.paperwork.Dossier;
+import spadework.press.PageText;
 import spadework.press.template.Templates;
 import spadework.safety.LeadPaint;
-import spadework.press.PageText;
 import spadework.samples.Samples;
 
 /** A change that brings the first wall with old paint says so, and its pamphlet is receipted (40 CFR 745.84(a)). */
@@ -52,8 +52,13 @@ class AddedLeadTest {
     @Test
     void itsPageSaysItAndHasAPlaceForTheDayOfThePamphlet() throws IOException {
         assertThat(page(Surface.PAINTED))
-                .contains("The old coating on wall F may hold lead.", "hand you its pamphlet first", "Lead pamphlet received on");
-        assertThat(page(Surface.BARE)).contains("Who Signature Printed name Date").doesNotContain("pamphlet");
+                .contains(
+                        "The old coating on wall F may hold lead.",
+                        "hand you its pamphlet first",
+                        "Lead pamphlet received on");
+        assertThat(page(Surface.BARE))
+                .contains("Who Signature Printed name Date")
+                .doesNotContain("pamphlet");
     }
 
     /** The page of a change to the stone house of 1896, whose walls are bare. */
@@ -96,7 +101,8 @@ class AddedLeadTest {
                 d.homeowner(),
                 d.photos());
         Bid bid = new Bid(changed, changed, changed, stone.proposedQuote(), stone.proposedQuote());
-        Map<String, byte[]> papers = new PaperPrinter(Templates.bundled()).print(bid, EnumSet.of(PaperKind.CHANGE_ORDER));
+        Map<String, byte[]> papers =
+                new PaperPrinter(Templates.bundled()).print(bid, EnumSet.of(PaperKind.CHANGE_ORDER));
         return PageText.all(papers.get("change-order-1.pdf")).replaceAll("\\s+", " ");
     }
 
@@ -107,7 +113,6 @@ class AddedLeadTest {
     private static Wall faced(Wall wall, Surface surface) {
         Condition c = Jobs.sound();
         return Jobs.with(
-                wall,
-                new Condition(surface, c.cracks(), false, false, c.bow(), false, c.tiedToFloor(), c.unseen()));
+                wall, new Condition(surface, c.cracks(), false, false, c.bow(), false, c.tiedToFloor(), c.unseen()));
     }
 }

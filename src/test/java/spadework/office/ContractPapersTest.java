@@ -22,8 +22,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.contract.Contract;
 import spadework.contract.IssueDifference;
-import spadework.contract.PricedOption;
 import spadework.contract.PricedChange;
+import spadework.contract.PricedOption;
 import spadework.contract.Revision;
 import spadework.contract.UnitLine;
 import spadework.money.Dollars;
@@ -124,8 +124,7 @@ class ContractPapersTest {
         IssueDifference moved = IssueDifference.between(
                 LocalDate.of(2026, 8, 3),
                 new IssueDifference.IssuedOffer(then.contract().proposed(), List.of(), then.takeoff()),
-                new IssueDifference.IssuedOffer(
-                        CHANGED.quote().offered(), List.of(offered), now.takeoff()));
+                new IssueDifference.IssuedOffer(CHANGED.quote().offered(), List.of(offered), now.takeoff()));
         Bid second = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(2, Optional.of(moved))));
         Map<String, byte[]> files = PRINTER.print(second, EnumSet.of(PaperKind.PROPOSAL));
         assertThat(page(files, "proposal"))
@@ -134,7 +133,8 @@ class ContractPapersTest {
                 .contains("Your price " + moved.before().text() + " "
                         + moved.after().text() + " "
                         + moved.after().minus(moved.before()).text())
-                .contains("Options and unit prices Before Now",
+                .contains(
+                        "Options and unit prices Before Now",
                         offered.option().title() + " – " + offered.sum().total().text())
                 .contains("Wall C, front wall $0.00", "What moved: wall dug down to its footing, C +24 ft");
         Bid first = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(1, Optional.empty())));

@@ -225,6 +225,7 @@ class SampleStoryTest {
                         .release(
                                 file,
                                 "I5",
+                                true,
                                 LocalDate.parse(described.at("/received/3/on").asText())))
                 .isInstanceOf(Outcome.Issued.class);
     }

@@ -79,7 +79,7 @@ public final class MoneyPapers {
     }
 
     private static Paper release(String name, Dossier dossier, Ledger ledger, int bill) {
-        Release release = Release.of(ledger, ledger.invoices().get(bill));
+        Release release = Release.of(ledger, ledger.invoices().get(bill), true);
         return new Paper(
                 "release, " + name,
                 "release",
@@ -88,7 +88,7 @@ public final class MoneyPapers {
 
     /** The same in the words of California, of which one form is carried. */
     private static Paper prescribed(Dossier dossier, Ledger ledger) {
-        Release release = Release.of(ledger, ledger.invoices().get(4));
+        Release release = Release.of(ledger, ledger.invoices().get(4), true);
         ReleaseForm form = california().release(ReleaseKind.CONDITIONAL_FINAL).orElseThrow();
         ReleaseSheet plain = ReleasePaper.of(dossier, "2026-041-L1", CONTRACT, release, DAY);
         return new Paper(

@@ -178,8 +178,8 @@ public final class Issuing {
         }
         try (SourceCheckout checkout = SourceCheckout.of(source.get())) {
             return checkout.office().readAndBid(checkout.job()) instanceof Bid then
-                    ? Optional.of(IssueDifference.between(
-                            then.proposed().job().issued(), offer(then.proposed()), offer(now)))
+                    ? Optional.of(
+                            IssueDifference.between(then.proposed().job().issued(), offer(then.proposed()), offer(now)))
                     : Optional.empty();
         }
     }

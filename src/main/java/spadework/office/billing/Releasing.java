@@ -22,7 +22,10 @@ import spadework.register.DocumentKind;
 import spadework.register.Entry;
 import spadework.register.Event;
 
-/** Releases claims on the house for a bill: conditional while it is open, unconditional once it is paid. */
+/**
+ * Releases claims on the house for a bill: conditional while it is open or a check for it is on its way, unconditional
+ * once it is paid.
+ */
 public final class Releasing {
     private static final String SOURCE = "the bills and receipts of the register";
     private static final String INVOICE = "invoice";
@@ -41,9 +44,10 @@ public final class Releasing {
      * Issues the release for a bill as the account stands.
      *
      * @param invoice number of the bill, whole or as {@code I2}
+     * @param cleared whether the bank has paid every check that came in
      * @throws IOException if a file cannot be read or written
      */
-    public Outcome release(Path job, String invoice, LocalDate on) throws IOException {
+    public Outcome release(Path job, String invoice, boolean cleared, LocalDate on) throws IOException {
         SignedAccount.Reading reading = SignedAccount.read(office, job, on, today, "signed");
         if (reading instanceof SignedAccount.Reading.Unread unread) {
             return unread.outcome();
@@ -55,7 +59,7 @@ public final class Releasing {
         if (bill.isEmpty()) {
             return account.refused(List.of(finding("release-no-such-bill", invoice, Map.of())));
         }
-        Release release = Release.of(account.ledger(), bill.get());
+        Release release = Release.of(account.ledger(), bill.get(), cleared);
         Optional<Entry> before = before(account, release);
         if (before.isPresent() && before.get().on().equals(on)) {
             return new Outcome.Standing(before.get().number().orElseThrow().text());
@@ -82,7 +86,7 @@ public final class Releasing {
                         DocumentKind.RELEASE.issued(),
                         account.job(),
                         on,
-                        account.guard(now -> standing(now, release)),
+                        account.guard(now -> standing(now, release, cleared)),
                         (number, mark) -> account.issue(number, mark, paper(account, number.text(), release, on)));
         return account.issued(entry);
     }
@@ -103,8 +107,8 @@ public final class Releasing {
     }
 
     /** Nothing came in or was billed meanwhile that makes it another release. */
-    private static List<Finding> standing(Ledger now, Release release) {
-        return Release.of(now, release.invoice()).equals(release)
+    private static List<Finding> standing(Ledger now, Release release, boolean cleared) {
+        return Release.of(now, release.invoice(), cleared).equals(release)
                 ? List.of()
                 : List.of(finding("release-moved", release.invoice().number(), Map.of()));
     }
