@@ -115,9 +115,9 @@ class ArchitectureTest {
       intake.law           | measure money finding law law.release intake.source intake.value
       intake               | finding job company pricebook intake.source intake.value intake.book intake.company intake.job intake.law
       office.book          | measure money finding spelling reason wording disk company pricebook register draft press.sheet pricesheet office.reply intake
-      office.files         | finding reason disk picture job company register draft paperwork intake.job intake
+      office.files         | finding reason wording disk picture job company register draft paperwork intake.job intake
       office.records       | money finding wording disk job company pricebook register contract press.template press.page listing office.reply intake.law intake office.files billing
-      office               | measure money finding wording disk job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.font press.svg press.page press.signing press.sheet listing post office.reply intake.value intake.law intake office.files office.records
+      office               | measure money finding wording disk job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.part paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.font press.svg press.page press.signing press.sheet listing post office.reply intake.value intake.law intake office.files office.records
       office.agreement     | measure money finding reason wording disk job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
       office.billing       | money finding wording disk job law law.release register draft contract billing paperwork paperwork.billing intake office.files office.records office office.agreement
       office.buying        | job company pricebook register takeoff schedule buying paperwork paperwork.buying office.files office
@@ -134,15 +134,15 @@ class ArchitectureTest {
       cli.register         | office.reply cli.option office.records
       office.aftercare     | money finding wording disk warranty register paperwork paperwork.warranty press.template press.page press.sheet listing office.reply office.files office
       cli.warranty         | office.reply cli.option office.aftercare
-      form.kit             | finding reason draft
+      form.kit             | finding reason wording draft
       form.session         | measure money finding reason pricebook draft office.files office form.kit
       form.library         | measure money finding reason pricebook draft takeoff pricing bids feedback office.reply office.book office.files office office.portfolio form.kit form.session
       form.field           | finding draft form.kit form.session
       form.page            | measure money finding reason draft takeoff pricing drawing.shape drawing.plan office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
       form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office office.portfolio form.kit form.session
-      form                 | measure finding pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
+      form                 | measure finding wording pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
       cli.crew             | cli.option cli.outcome office.reply office office.crew
-      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office.files office office.agreement office.portfolio office.store cli.start cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account cli.store office.buying cli.crew
+      cli                  | finding reason wording disk bids feedback press.signing office.reply cli.option office.book office.files office office.agreement office.portfolio office.store cli.start cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account cli.store office.buying cli.crew
       cli.bundle           | disk form.kit cli
       """;
 

@@ -26,6 +26,7 @@ import spadework.cli.start.SetCommand;
 import spadework.cli.store.OfficeCommand;
 import spadework.cli.store.OfficeRun;
 import spadework.disk.DryRun;
+import spadework.office.files.OfficeLanguage;
 import spadework.press.signing.SigningKey;
 import spadework.reason.Reason;
 
@@ -99,6 +100,7 @@ public final class Spadework implements Today {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         signing();
+        language();
         if (FormCommand.isPlain(arguments)) {
             FormCommand.openPlain(arguments);
             System.exit(ExitCode.DONE);
@@ -120,6 +122,14 @@ public final class Spadework implements Today {
         }
     }
 
+    /** The language that somebody at this machine wants, whatever the company's file says. */
+    private static void language() {
+        String wanted = System.getenv("SPADEWORK_LANGUAGE");
+        if (wanted != null && System.getProperty(OfficeLanguage.PROPERTY) == null) {
+            System.setProperty(OfficeLanguage.PROPERTY, wanted);
+        }
+    }
+
     /** Runs one command line and answers its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
         return run(new Spadework(), out, err, arguments);
@@ -136,6 +146,9 @@ public final class Spadework implements Today {
                 });
         line.setExecutionStrategy(Spadework::executed);
         line.setParameterExceptionHandler(new UsageErrorHandler(line.getParameterExceptionHandler()));
+        if (HelpLanguage.isAskedFor(arguments)) {
+            HelpLanguage.speak(line, arguments);
+        }
         if (arguments.length == 0) {
             line.usage(err);
             return ExitCode.UNUSABLE;

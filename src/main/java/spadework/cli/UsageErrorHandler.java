@@ -3,6 +3,7 @@ package spadework.cli;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,10 +26,15 @@ final class UsageErrorHandler implements IParameterExceptionHandler {
         CommandSpec command = wrong.getCommandLine().getCommandSpec();
         String name = command.qualifiedName().replaceFirst("^\\S+ ?", "");
         if (!name.equals("figure") && !name.startsWith("figure ")) {
+            HelpLanguage.speak(root(wrong.getCommandLine()), arguments);
             return others.handleParseException(wrong, arguments);
         }
         wrong.getCommandLine().getErr().println(name + ": " + described(wrong, command));
         return ExitCode.UNUSABLE;
+    }
+
+    private static CommandLine root(CommandLine line) {
+        return line.getParent() == null ? line : root(line.getParent());
     }
 
     private static String described(ParameterException wrong, CommandSpec command) {

@@ -7,11 +7,12 @@ import java.util.Optional;
 import spadework.wording.Language;
 
 /**
- * How the company's papers look.
+ * How the company's papers and screens look.
  *
  * @param logo file name of a PNG or JPEG beside the company file
  * @param payTo how to pay, one line each, as bills print it: who a check is for, which account takes a transfer
  * @param crewLanguage what the crew reads, whatever the homeowner does
+ * @param officeLanguage what the office reads: the window and the help of commands; no paper follows it
  * @param translations the firm's own texts in other languages: by the language's code, then by the text as it stands
  */
 public record Letterhead(
@@ -19,6 +20,7 @@ public record Letterhead(
         Paper paper,
         List<String> payTo,
         Language crewLanguage,
+        Language officeLanguage,
         Map<String, Map<String, String>> translations) {
 
     public Letterhead {

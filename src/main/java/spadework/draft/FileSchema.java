@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,17 +16,34 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** What the format of a file allows at each place, from its schema. */
 public final class FileSchema {
-    private static final FileSchema JOB = new FileSchema("/spadework/intake/job.schema.json");
-    private static final FileSchema BOOK = new FileSchema("/spadework/intake/price-book.schema.json");
+    private static final FileSchema JOB = new FileSchema("/spadework/intake/job.schema.json", "job");
+    private static final FileSchema BOOK = new FileSchema("/spadework/intake/price-book.schema.json", "book");
 
     private final JsonNode schema;
+    /** What each description is called where it is said in another language, by the node that holds it. */
+    private final Map<JsonNode, String> described = new IdentityHashMap<>();
+
     private final Map<String, Optional<SchemaField>> known = new ConcurrentHashMap<>();
 
-    private FileSchema(String resource) {
+    private FileSchema(String resource, String name) {
         try (InputStream in = FileSchema.class.getResourceAsStream(resource)) {
             schema = new ObjectMapper().readTree(in);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
+        }
+        describe(schema, name);
+    }
+
+    /** Calls a key {@code job.customer.names}, a definition {@code job.kind.wall}, what a row has {@code …row.…}. */
+    private void describe(JsonNode node, String called) {
+        described.put(node, called);
+        node.path("properties").properties().forEach(key -> describe(key.getValue(), called + "." + key.getKey()));
+        node.path("$defs").properties().forEach(kind -> describe(kind.getValue(), called + ".kind." + kind.getKey()));
+        if (node.has("items")) {
+            describe(node.get("items"), called + ".row");
+        }
+        for (int way = 0; way < node.path("oneOf").size(); way++) {
+            describe(node.get("oneOf").get(way), called + "." + way);
         }
     }
 
@@ -95,8 +113,9 @@ public final class FileSchema {
                 node.has("default") ? Optional.of(node.get("default").asText()) : Optional.empty();
         JsonNode examples = node.has("examples") ? node.get("examples") : resolved.path("examples");
         Optional<String> example = examples.has(0) ? Optional.of(examples.get(0).asText()) : Optional.empty();
-        String help =
-                node.path("description").asText(resolved.path("description").asText());
+        JsonNode holder = node.has("description") ? node : resolved;
+        SchemaField.Help help = new SchemaField.Help(
+                described.get(holder), holder.path("description").asText());
         return new SchemaField(kind(node, group), help, choices, usual, example, needed, keys, resolved.has("oneOf"));
     }
 

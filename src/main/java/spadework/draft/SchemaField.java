@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * What the format allows at a place.
  *
- * @param help one sentence on what belongs there
+ * @param help what belongs there
  * @param choices the words it takes, for a choice
  * @param usual what is taken where the file is silent
  * @param example how a value is written there; its unit is the one that people leave out
@@ -17,13 +17,21 @@ import java.util.Optional;
  */
 public record SchemaField(
         FieldKind kind,
-        String help,
+        Help help,
         List<String> choices,
         Optional<String> usual,
         Optional<String> example,
         boolean needed,
         List<String> keys,
         boolean either) {
+
+    /**
+     * What belongs at a place.
+     *
+     * @param key by which other languages have it
+     * @param english as the schema says it
+     */
+    public record Help(String key, String english) {}
 
     public SchemaField {
         choices = List.copyOf(choices);

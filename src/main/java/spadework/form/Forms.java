@@ -44,8 +44,10 @@ import spadework.office.Refusal;
 import spadework.office.files.JobFile;
 import spadework.office.files.JobsFolder;
 import spadework.office.files.JobsHome;
+import spadework.office.files.OfficeLanguage;
 import spadework.office.files.UsualJobs;
 import spadework.office.reply.TemplateFolder;
+import spadework.wording.Language;
 
 /** Opens the windows: the first page, a new job, a job from its file. */
 public final class Forms {
@@ -157,16 +159,22 @@ public final class Forms {
     /** Opens the list of jobs; where there is none yet, a new one; on the window's thread, as all that follows. */
     void home() {
         files.run(
-                () -> isOffice()
-                        || (isReady() && JobsFolder.hasJobs(jobsFolder().orElseThrow())),
-                any -> {
-                    if (any) {
+                () -> new Home(
+                        isOffice()
+                                || (isReady() && JobsFolder.hasJobs(jobsFolder().orElseThrow())),
+                        jobsFolder().map(OfficeLanguage::near).orElseGet(OfficeLanguage::near)),
+                found -> {
+                    Messages.speak(found.language);
+                    if (found.any) {
                         list();
                     } else {
                         begin();
                     }
                 });
     }
+
+    /** Whether there are jobs, and what whoever does them reads. */
+    private record Home(boolean any, Language language) {}
 
     /** Where jobs live; nothing where nobody has said so yet. */
     private Optional<Path> jobsFolder() {
@@ -212,6 +220,7 @@ public final class Forms {
     }
 
     void first() {
+        Messages.speak(OfficeLanguage.near());
         setup();
     }
 
@@ -252,7 +261,12 @@ public final class Forms {
 
     /** A job's file as it was read, and what was kept of it and never saved. */
     private record OpenedFile(
-            JobFile file, Optional<String> unsaved, List<UsualJob> usual, Set<String> openGroups, Office office) {
+            JobFile file,
+            Optional<String> unsaved,
+            List<UsualJob> usual,
+            Set<String> openGroups,
+            Office office,
+            Language language) {
 
         Draft draft() {
             return file.text().flatMap(Draft::read).orElseGet(JobFile::blank);
@@ -267,7 +281,8 @@ public final class Forms {
                 file.unsaved(),
                 UsualJobs.near(path.toAbsolutePath()),
                 settings.openGroups(),
-                Office.with(templates));
+                Office.with(templates),
+                OfficeLanguage.near(path));
     }
 
     private OpenedFile begun() throws IOException {
@@ -323,6 +338,7 @@ public final class Forms {
     }
 
     private JobWindow window(OpenedFile read, History history) {
+        Messages.speak(read.language);
         JobFile file = read.file;
         JobSession session = new JobSession(read.office, file, history);
         session.livesIn(home);

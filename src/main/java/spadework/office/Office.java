@@ -52,6 +52,7 @@ public final class Office {
     private final Templates templates;
     private final OfficeWords words;
     private final Phrases phrases;
+    private final OfficeFindings findings;
     private final Bidding bidding;
     private final PaperPrinter printer;
     private final SignedSource.Latest latest = new SignedSource.Latest();
@@ -70,6 +71,7 @@ public final class Office {
         this.templates = templates;
         this.words = new OfficeWords(templates);
         this.phrases = words.phrases(Language.ENGLISH);
+        this.findings = new OfficeFindings(words);
         this.bidding = new Bidding(words, new PrintedWarranty(templates));
         this.printer = new PaperPrinter(templates);
     }
@@ -364,9 +366,19 @@ public final class Office {
         return phrases.what(finding);
     }
 
+    /** The same as an office has it that reads this language. */
+    public String what(Finding finding, Language language) {
+        return findings.what(finding, language);
+    }
+
     /** What to do about a finding. */
     public String action(Finding finding) {
         return phrases.action(finding);
+    }
+
+    /** The same as an office has it that reads this language. */
+    public String action(Finding finding, Language language) {
+        return findings.action(finding, language);
     }
 
     /** A finding in words on one line. */
@@ -377,5 +389,10 @@ public final class Office {
     /** The sentence that leaves the last word to local code and the people on site. */
     public String deference() {
         return phrases.deference();
+    }
+
+    /** The same as an office has it that reads this language. */
+    public String deference(Language language) {
+        return findings.deference(language);
     }
 }

@@ -3,6 +3,7 @@ package spadework.wording;
 
 import java.util.Locale;
 import java.util.MissingResourceException;
+import java.util.Optional;
 import java.util.ResourceBundle;
 
 /**
@@ -12,6 +13,8 @@ import java.util.ResourceBundle;
  * @param language in which they are
  */
 public record Wording(ResourceBundle texts, Language language) {
+    private static final ResourceBundle.Control ONLY_THAT =
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
     /**
      * The sentences beside a class.
@@ -29,12 +32,20 @@ public record Wording(ResourceBundle texts, Language language) {
      * @throws MissingResourceException if its package has none in that language
      */
     public Wording in(Language other) {
-        return new Wording(
-                ResourceBundle.getBundle(
-                        texts.getBaseBundleName(),
-                        other.words(),
-                        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)),
-                other);
+        return new Wording(ResourceBundle.getBundle(texts.getBaseBundleName(), other.words(), ONLY_THAT), other);
+    }
+
+    /**
+     * A bundle that English has no file of, because it says the same in another place.
+     *
+     * @return nothing in a language that has none either
+     */
+    public static Optional<ResourceBundle> translated(String bundle, Language language) {
+        try {
+            return Optional.of(ResourceBundle.getBundle(bundle, language.words(), ONLY_THAT));
+        } catch (MissingResourceException none) {
+            return Optional.empty();
+        }
     }
 
     /**

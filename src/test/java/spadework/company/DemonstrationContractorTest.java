@@ -26,7 +26,7 @@ class DemonstrationContractorTest {
     void isWrittenInTheRecordsOwnWords() {
         // It fills as the book says and states no figure of its own for it; the person is the key "contact"; its crew
         // reads English.
-        List<String> left = List.of("backfill", "person", "crewLanguage");
+        List<String> left = List.of("backfill", "person", "crewLanguage", "officeLanguage");
         List<String> allowed = Stream.of(
                         List.of("name", "priceRules", "tax", "contact"),
                         components(Credentials.class),

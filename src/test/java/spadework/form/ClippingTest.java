@@ -19,8 +19,9 @@ import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import spadework.form.kit.Theme;
 import spadework.form.page.FormPage;
 import spadework.form.page.JobPage;
@@ -47,10 +48,13 @@ class ClippingTest {
         GuiActionRunner.execute(() -> Theme.size(1, false));
     }
 
-    @Test
-    void nothingIsClipped() throws IOException {
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "es"})
+    void nothingIsClipped(String language) throws IOException {
         Set<String> clipped = new TreeSet<>();
-        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
+        Path job = SampleCopies.of("block-basement-to-swale", folder);
+        SampleCopies.readIn(language, folder);
+        try (OnScreen screen = OnScreen.job(job)) {
             for (float scale : SCALES) {
                 GuiActionRunner.execute(() -> Theme.size(scale, false));
                 for (Dimension size : SIZES) {
@@ -67,7 +71,8 @@ class ClippingTest {
                         screen.settle();
                         clipped.addAll(clipped(screen, at + page.word()));
                         if (PICTURED.contains(page)) {
-                            screen.picture("size-" + size.width + "-" + Math.round(scale * 100) + "-" + page.word());
+                            screen.picture("size-" + language + "-" + size.width + "-" + Math.round(scale * 100) + "-"
+                                    + page.word());
                         }
                     }
                 }

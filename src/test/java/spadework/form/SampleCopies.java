@@ -27,4 +27,11 @@ public final class SampleCopies {
         }
         return to.resolve("job.json");
     }
+
+    /** Has the office of a copied sample read a language. */
+    public static void readIn(String language, Path folder) throws IOException {
+        Path company = folder.resolve("company.json");
+        Files.writeString(
+                company, Files.readString(company).replaceFirst("\\{", "{\"officeLanguage\": \"" + language + "\","));
+    }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Properties;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import spadework.wording.Language;
@@ -17,6 +18,23 @@ import spadework.wording.Sentence;
 /** An outside judge reads the translated sentences: LanguageTool in Spanish. */
 class PlainSpanishTest {
     private static final Language SPANISH = Language.of("es");
+
+    /**
+     * What is typed as it stands and is no Spanish: flags, files, keys of a file and their values, keys in quotes,
+     * commands, words that a flag or a file takes, each before its Spanish in parentheses, and names of arguments.
+     */
+    private static final Pattern TYPED = Pattern.compile(String.join(
+            "|",
+            "--[a-z-]+",
+            "\\b[\\w-]+\\.(json|pdf|xlsx|jpg|eml)\\b",
+            "(\\w+/)*\\w+=(\"[^\"]*\"|\\S*)",
+            "\\b\\w+/\\w+\\b",
+            "\"[\\w.-]*\"",
+            "\"[^\"]*\"(?= \\()",
+            "(?<=comando )[a-z]+( check)?",
+            "\\b[a-z-]+( [a-z]+){0,2}(?= \\([a-zñáéíóú ]+\\))",
+            "\\b(JOB|FOLDER|FILE|CALCULATOR|WHAT|VALUE|SPADEWORK_\\w+)\\b",
+            "\\$\\{[A-Z-]+}"));
 
     @Test
     void everyTranslatedSentenceReadsAsSpanish() throws IOException {
@@ -38,9 +56,12 @@ class PlainSpanishTest {
     /** As it would be printed, with a figure in each place. */
     private static String plain(String text) {
         String counted = text.contains(", plural,") ? Sentence.of(text, SPANISH, 12, 12, 12, 12, 12, 12) : text;
-        return counted.replaceAll("(?<=\\p{L})\\{\\w+}", "")
+        return TYPED.matcher(counted.replace("%n", "\n").replace("%%", "%"))
+                .replaceAll("12")
+                .replaceAll("(?<=\\p{L})\\{\\w+}", "")
                 .replaceAll("\\{\\w+}", "12")
-                .replaceAll("</?strong>|☐ ", "");
+                .replaceAll("</?strong>|☐ ", "")
+                .replaceAll(" {2,}", " ");
     }
 
     private static List<Path> bundles() throws IOException {

@@ -75,7 +75,8 @@ class BundleKeysTest {
         for (Path folder : List.of(Path.of("src/main/resources/spadework"), Path.of("templates"))) {
             try (Stream<Path> files = Files.walk(folder)) {
                 files.filter(file -> file.getFileName().toString().matches(".*_[a-z]{2}\\.properties"))
-                        .filter(file -> !file.getFileName().toString().startsWith("book_"))
+                        .filter(file -> !file.getFileName().toString().matches("(book|help)_.*"))
+                        .filter(file -> !file.endsWith("office/findings_es.properties"))
                         .sorted()
                         .forEach(found::add);
             }
@@ -99,6 +100,18 @@ class BundleKeysTest {
     @Test
     void findingsLeftToTheOfficeAreFindingsOfTheRules() throws IOException {
         assertThat(ofRules()).containsAll(OFFICE_FINDINGS).hasSizeGreaterThan(120);
+    }
+
+    /** What a window shows of a finding is said in Spanish by the papers' words or by the office's own. */
+    @Test
+    void everyFindingIsSaidToTheOffice() throws IOException {
+        Set<String> papers = keys(FINDINGS.resolveSibling("findings_es.properties"));
+        Set<String> office = keys(Path.of("src/main/resources/spadework/office/findings_es.properties"));
+        Set<String> shown = keys(FINDINGS);
+        shown.removeIf(key -> !key.endsWith(".what") && !key.endsWith(".action"));
+        assertThat(office).doesNotContainAnyElementsOf(papers).isSubsetOf(shown);
+        papers.addAll(office);
+        assertThat(papers).containsAll(shown);
     }
 
     private static Set<String> forHomeowners(Path english) throws IOException {

@@ -45,7 +45,7 @@ public final class BoundChoiceField implements BoundField {
         box.setMaximumRowCount(14);
         PlainText.inList(box);
         TypedPrefix.in(box);
-        look = new LabeledControl(name, spot.needed(), box, box, spot.help());
+        look = new LabeledControl(name, spot.needed(), box, box, Messages.help(spot));
         box.addActionListener(event -> choose());
     }
 
@@ -56,7 +56,7 @@ public final class BoundChoiceField implements BoundField {
                 "",
                 spot.usual()
                         .map(usual -> Messages.of("field.usual", Messages.or("choice." + usual, usual)))
-                        .orElse(Messages.of("choice.open"))));
+                        .orElse(Messages.of("choice.unsaid"))));
         List<String> words = spot.kind() == FieldKind.YES_OR_NO ? List.of("true", "false") : spot.choices();
         words.forEach(word -> choices.add(new WordChoice(word, Messages.or("choice." + word, word))));
         return choices;

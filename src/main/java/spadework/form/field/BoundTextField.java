@@ -60,7 +60,7 @@ public final class BoundTextField implements BoundField {
         JComponent shown = lines ? WheelScroll.in(new JScrollPane(text)) : text;
         boolean needed = spot.filter(SchemaField::needed).isPresent();
         look = new LabeledControl(
-                name, needed, text, shown, spot.map(SchemaField::help).orElse(""));
+                name, needed, text, shown, spot.map(Messages::help).orElse(""));
         if (References.isAt(format)) {
             boolean series = spot.filter(s -> s.kind() == FieldKind.LIST).isPresent();
             picks = Optional.of(new PickList(text, () -> References.at(session, format), series));

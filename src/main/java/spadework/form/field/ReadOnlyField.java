@@ -6,7 +6,6 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import spadework.draft.FileSchema;
-import spadework.draft.SchemaField;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
@@ -31,7 +30,7 @@ public final class ReadOnlyField implements BoundField {
                 false,
                 text,
                 text,
-                FileSchema.job().at(format).map(SchemaField::help).orElse(""));
+                FileSchema.job().at(format).map(Messages::help).orElse(""));
     }
 
     @Override

@@ -30,7 +30,6 @@ import net.miginfocom.swing.MigLayout;
 import spadework.draft.Draft;
 import spadework.draft.FileSchema;
 import spadework.draft.Pointer;
-import spadework.draft.SchemaField;
 import spadework.finding.Fault;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
@@ -75,10 +74,8 @@ public final class RowsTable {
         table.setName(list.format());
         table.getAccessibleContext().setAccessibleName(name);
         table.getAccessibleContext()
-                .setAccessibleDescription(FileSchema.job()
-                        .at(list.format())
-                        .map(SchemaField::help)
-                        .orElse(""));
+                .setAccessibleDescription(
+                        FileSchema.job().at(list.format()).map(Messages::help).orElse(""));
         table.getSelectionModel().addListSelectionListener(event -> chosenWatchers.forEach(Runnable::run));
         if (made.size() == 1) {
             table.setTableHeader(null);

@@ -76,7 +76,7 @@ public final class References {
                     .filter(finding -> finding.severity() == Severity.STOP)
                     .map(finding -> choice(
                             id ? finding.id() : finding.about(),
-                            session.office().what(finding),
+                            session.office().what(finding, Messages.language()),
                             ""))
                     .filter(choice -> !choice.word().isEmpty())
                     .distinct()

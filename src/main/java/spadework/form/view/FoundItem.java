@@ -69,13 +69,13 @@ public record FoundItem(
         for (Finding finding : session.findings()) {
             boolean answered = session.isAnswered(finding);
             String grade = answered ? "answered" : finding.severity().name().toLowerCase(Locale.ROOT);
-            String text = session.office().what(finding) + " "
-                    + session.office().action(finding) + " [" + finding.citation() + "]";
+            String text = session.office().what(finding, Messages.language()) + " "
+                    + session.office().action(finding, Messages.language()) + " [" + finding.citation() + "]";
             found.add(item(group(finding, session), grade, text, FindingPointers.of(finding, session.draft())));
         }
         found.sort(Comparator.comparing(FoundItem::group));
         if (!session.findings().isEmpty()) {
-            found.add(item(Group.OFFICE, "deference", session.office().deference(), "/walls"));
+            found.add(item(Group.OFFICE, "deference", session.office().deference(Messages.language()), "/walls"));
         }
         return found;
     }

@@ -81,6 +81,7 @@ public final class CompanyReader {
                         fields.get("paper", Choices.of(Paper.class), Paper.LETTER),
                         fields.list("payTo", Texts.LABEL),
                         fields.get("crewLanguage", Languages.CODE, Language.ENGLISH),
+                        fields.get("officeLanguage", Languages.CODE, Language.ENGLISH),
                         fields.get("translations", TranslationReader.TRANSLATIONS, Map.of())),
                 new Rates(
                         wages,

@@ -12,14 +12,14 @@ import spadework.finding.Finding;
 import spadework.paperwork.PaperWords;
 
 /** What a finding carries beside figures, in the words of a paper: {@code said.} and {@code body.} of its terms. */
-final class FindingValues {
+public final class FindingValues {
     /** Words before a figure, as {@code built 1960}. */
     private static final Pattern BEFORE_FIGURE = Pattern.compile("(\\p{L}[\\p{L} ]*?) (\\d.*)");
 
     private FindingValues() {}
 
     /** The finding in the language of the paper; a word that this has not stays as it is. */
-    static Finding in(PaperWords terms, Finding finding) {
+    public static Finding in(PaperWords terms, Finding finding) {
         Map<String, String> said = new LinkedHashMap<>();
         finding.values().forEach((name, value) -> said.put(name, value(terms, value)));
         bodies(terms, finding.bodies()).ifPresent(named -> said.put("at", named));
