@@ -115,7 +115,7 @@ public final class JobWindow extends JFrame {
         working = new WorkingsPane(session, this::reveal);
         found = new FindingsPane(session, this::reveal);
         whatIf = new WhatIfPane(session);
-        book = new BookSearchPane(session::book, this::take);
+        book = new BookSearchPane(session::book, session::ofBook, this::take);
         papers = new PaperActions(this, session, stepRunner, platform, notice::say, this::handedOut);
         files = new JobFiles(session, saving, stepRunner, platform);
         pages = new PagesOnDemand(session, ownPages(today), this::addPage);

@@ -5,11 +5,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -27,8 +25,6 @@ import spadework.listing.Listing;
 import spadework.money.Dollars;
 import spadework.office.records.AgreedRecord;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.work.ProfileDrawings;
-import spadework.paperwork.work.SectionDrawings;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.ItemPrice;
@@ -126,20 +122,6 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote p
     /** The ground that is dug and the way of the water, laid round a house that is drawn elsewhere. */
     public HouseGround ground(Rect house, Rect sheet) {
         return HouseGround.of(dossier.job(), house, sheet);
-    }
-
-    /** The trench cut across, by the labels of the walls where it looks so. */
-    public Map<List<String>, Scene> sections() {
-        Map<List<String>, Scene> sections = new LinkedHashMap<>();
-        SectionDrawings.of(dossier).forEach(drawing -> sections.put(drawing.labels(), drawing.scene()));
-        return sections;
-    }
-
-    /** The way of the water seen from the side, from each run to its outlet, by the labels of the runs. */
-    public Map<List<String>, Scene> profiles() {
-        Map<List<String>, Scene> profiles = new LinkedHashMap<>();
-        ProfileDrawings.of(dossier).forEach(drawing -> profiles.put(drawing.labels(), drawing.scene()));
-        return profiles;
     }
 
     /** What the homeowner pays: the contract as it stands. */

@@ -386,6 +386,12 @@ public final class Office {
         return phrases.described(finding);
     }
 
+    /** What a window shows of a bid, as an office has it that reads this language. */
+    public BidView view(Bid bid, Language language) {
+        return new BidView(
+                bid.dossier(), words.in(language, bid.dossier().company()).terms());
+    }
+
     /** The sentence that leaves the last word to local code and the people on site. */
     public String deference() {
         return phrases.deference();

@@ -35,6 +35,15 @@ public record Dossier(
         HomeownerWords homeowner,
         DossierPhotos photos) {
 
+    /** The same in other short words. */
+    public Dossier in(PaperWords others) {
+        return terms.equals(others)
+                ? this
+                : new Dossier(
+                        job, company, book, takeoff, contract, law, revision, findings, phrases, others, homeowner,
+                        photos);
+    }
+
     /** The same in the words of the homeowner's papers. */
     public Dossier forHomeowner() {
         return terms.language().equals(homeowner.terms().language())

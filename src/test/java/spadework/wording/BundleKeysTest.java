@@ -75,7 +75,7 @@ class BundleKeysTest {
         for (Path folder : List.of(Path.of("src/main/resources/spadework"), Path.of("templates"))) {
             try (Stream<Path> files = Files.walk(folder)) {
                 files.filter(file -> file.getFileName().toString().matches(".*_[a-z]{2}\\.properties"))
-                        .filter(file -> !file.getFileName().toString().matches("(book|help)_.*"))
+                        .filter(file -> !file.getFileName().toString().matches("(book|help|faults)_.*"))
                         .filter(file -> !file.endsWith("office/findings_es.properties"))
                         .sorted()
                         .forEach(found::add);

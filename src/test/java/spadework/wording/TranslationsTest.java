@@ -37,7 +37,7 @@ class TranslationsTest {
         for (Path folder : List.of(RESOURCES, Path.of("templates"))) {
             try (Stream<Path> files = Files.walk(folder)) {
                 files.filter(file -> file.toString().endsWith("_es.properties"))
-                        .filter(file -> !file.endsWith("book_es.properties"))
+                        .filter(file -> !file.getFileName().toString().matches("(book|faults)_es.properties"))
                         .sorted()
                         .forEach(found::add);
             }

@@ -31,9 +31,9 @@ public final class FaultWords {
         Matcher quoted = QUOTED.matcher(fault.found());
         String found = quoted.matches()
                 ? Messages.of("fault.unread", quoted.group(1))
-                : Messages.of("fault.found", fault.found());
-        String allowed = plain(fault.allowed());
-        String fix = plain(fault.fix());
+                : Messages.of("fault.found", said(fault.found()));
+        String allowed = said(plain(fault.allowed()));
+        String fix = said(plain(fault.fix()));
         return found
                 + (allowed.isEmpty() ? "" : " " + Messages.of("fault.allowed", allowed))
                 + (fix.isEmpty() ? "" : " " + Messages.of("fault.fix", capital(fix)));
@@ -50,9 +50,14 @@ public final class FaultWords {
     }
 
     /** What speaks of the spelling of a file says nothing in the window. */
-    private static String plain(String words) {
+    static String plain(String words) {
         String plain = words.replace(", in quotes", "").replace("put it in quotes, as", "write it as");
         return OF_THE_FILE.matcher(plain).find() ? "" : plain;
+    }
+
+    /** In the window's language, as far as that has words for it. */
+    private static String said(String words) {
+        return Messages.faults().flatMap(phrases -> phrases.of(words)).orElse(words);
     }
 
     private static String capital(String words) {

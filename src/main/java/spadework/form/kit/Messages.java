@@ -28,6 +28,9 @@ public final class Messages {
     /** What the schemas say, in a language that is not theirs. */
     private static volatile Optional<ResourceBundle> help = Optional.empty();
 
+    /** What the checks say, in a language that is not theirs. */
+    private static volatile Optional<FaultPhrases> faults = Optional.empty();
+
     private Messages() {}
 
     /** Has every window that is opened from now on speak a language. */
@@ -35,6 +38,7 @@ public final class Messages {
         if (!words.language().equals(language)) {
             words = language.isEnglish() ? ENGLISH : ENGLISH.in(language);
             help = Wording.translated("spadework.form.help", language);
+            faults = Wording.translated("spadework.form.faults", language).map(FaultPhrases::new);
         }
     }
 
@@ -76,6 +80,10 @@ public final class Messages {
     /** The words of a key, or others where it has none. */
     public static String or(String key, String otherwise) {
         return texts().containsKey(key) ? texts().getString(key) : otherwise;
+    }
+
+    static Optional<FaultPhrases> faults() {
+        return faults;
     }
 
     /** What belongs at a place of a file, in the window's language, or in the schema's where that lacks it. */

@@ -101,7 +101,7 @@ public final class PricePage extends FormPage {
                     Dollars moved = before.isEmpty()
                             ? Dollars.ZERO
                             : section.price().minus(before.getOrDefault(name, Dollars.ZERO));
-                    rows.add(new Subtotal(name, section.price(), moved));
+                    rows.add(new Subtotal(section(name), section.price(), moved));
                 }));
         session().bid().ifPresent(bid -> {
             Optional<Bid> old = session().previous();
@@ -119,6 +119,10 @@ public final class PricePage extends FormPage {
             add(rows, "price.beyond", beyond(bid), old.map(PricePage::beyond).orElse(beyond(bid)));
         });
         return rows;
+    }
+
+    private String section(String name) {
+        return session().view().map(shown -> shown.section(name)).orElse(name);
     }
 
     /** What both sides agreed beyond the lines, as after a change order. */
@@ -168,7 +172,7 @@ public final class PricePage extends FormPage {
         showing = false;
     }
 
-    private static final class Lines extends AbstractTableModel {
+    private final class Lines extends AbstractTableModel {
         private final List<PricedLine> lines = new ArrayList<>();
         private Optional<Bid> shown = Optional.empty();
 
@@ -209,8 +213,8 @@ public final class PricePage extends FormPage {
         public Object getValueAt(int row, int column) {
             PricedLine line = lines.get(row);
             return switch (column) {
-                case 0 -> line.section().name();
-                case 1 -> line.name();
+                case 0 -> section(line.section().name());
+                case 1 -> session().ofBook(line.name());
                 case 2 -> line.quantity().toPlainString();
                 case 3 -> line.unit().symbol();
                 case 4 -> line.unitPrice().text();

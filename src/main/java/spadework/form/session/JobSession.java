@@ -20,10 +20,12 @@ import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.Messages;
 import spadework.form.kit.WorkCounter;
 import spadework.money.Dollars;
 import spadework.office.Bid;
 import spadework.office.BidResult;
+import spadework.office.BidView;
 import spadework.office.Office;
 import spadework.office.Refusal;
 import spadework.office.files.JobFile;
@@ -46,6 +48,7 @@ public final class JobSession {
     private History history;
     private List<Fault> faults = List.of();
     private Optional<Bid> bid = Optional.empty();
+    private Optional<BidView> view = Optional.empty();
     private boolean current;
     private JobsHome home = JobsHome.FOLDERS;
     private int step;
@@ -245,6 +248,7 @@ public final class JobSession {
                 stepOfTotal = asking;
             }
             bid = Optional.of(made);
+            view = Optional.of(office.view(made, Messages.language()));
         });
         book = bid.map(Bid::book).or(answer::book);
         answerWatchers.forEach(Runnable::run);
@@ -278,6 +282,16 @@ public final class JobSession {
     /** The latest job that could be priced. */
     public Optional<Bid> bid() {
         return bid;
+    }
+
+    /** The same as the window's language has it. */
+    public Optional<BidView> view() {
+        return view;
+    }
+
+    /** What the price book says of an item, in the window's language. */
+    public String ofBook(String text) {
+        return view().map(shown -> shown.ofBook(text)).orElse(text);
     }
 
     public Optional<Dollars> total() {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -29,6 +30,7 @@ import spadework.pricebook.PriceBook;
 /** The price book, searched by words: arrows choose, Enter puts the item into the job. */
 public final class BookSearchPane extends JPanel {
     private final Supplier<Optional<PriceBook>> book;
+    private final UnaryOperator<String> called;
     private final JTextField words = new JTextField();
     private final Items items = new Items();
     private final JTable table = new JTable(items);
@@ -38,11 +40,13 @@ public final class BookSearchPane extends JPanel {
      * Makes the pane.
      *
      * @param book the price book as this job uses it
+     * @param called what a text of the book is in the window's language
      * @param take puts an item into the job
      */
-    public BookSearchPane(Supplier<Optional<PriceBook>> book, Consumer<LineItem> take) {
+    public BookSearchPane(Supplier<Optional<PriceBook>> book, UnaryOperator<String> called, Consumer<LineItem> take) {
         super(new MigLayout("insets 8, gap 6, fill, wrap 1", "[grow,fill]", "[][][grow,fill][][]"));
         this.book = book;
+        this.called = called;
         JLabel label = new JLabel(Messages.of("book.words"));
         label.setLabelFor(words);
         words.setName("book words");
@@ -87,7 +91,7 @@ public final class BookSearchPane extends JPanel {
     }
 
     private void search() {
-        items.show(book.get().map(b -> matching(b, words.getText())).orElse(List.of()));
+        items.show(book.get().map(b -> matching(b, words.getText(), called)).orElse(List.of()));
         if (items.getRowCount() > 0) {
             table.setRowSelectionInterval(0, 0);
         }
@@ -95,19 +99,20 @@ public final class BookSearchPane extends JPanel {
     }
 
     /** The items that have all the words somewhere in what they say, by code. */
-    static List<LineItem> matching(PriceBook book, String words) {
+    static List<LineItem> matching(PriceBook book, String words, UnaryOperator<String> called) {
         List<String> sought = List.of(words.strip().toLowerCase(Locale.ROOT).split("\\s+"));
         return book.items().values().stream()
-                .filter(item -> sought.stream().allMatch(said(item)::contains))
+                .filter(item -> sought.stream().allMatch(said(item, called)::contains))
                 .sorted(Comparator.comparing(LineItem::code))
                 .toList();
     }
 
-    private static String said(LineItem item) {
+    private static String said(LineItem item, UnaryOperator<String> called) {
         return String.join(
                         " ",
                         item.code(),
                         item.name(),
+                        called.apply(item.name()),
                         item.homeowner(),
                         item.section().heading(),
                         item.follows().map(measure -> measure.trade()).orElse(""),
@@ -132,15 +137,15 @@ public final class BookSearchPane extends JPanel {
         about.setVisible(true);
         about.setText(chosen().map(item -> Messages.of(
                         "book.text",
-                        item.name(),
-                        item.homeowner(),
+                        called.apply(item.name()),
+                        called.apply(item.homeowner()),
                         item.source().text(),
                         item.source().on()))
                 .orElse(Messages.of("book.none")));
         about.setCaretPosition(0);
     }
 
-    private static final class Items extends AbstractTableModel {
+    private final class Items extends AbstractTableModel {
         private List<LineItem> all = new ArrayList<>();
 
         void show(List<LineItem> found) {
@@ -168,9 +173,11 @@ public final class BookSearchPane extends JPanel {
             LineItem item = all.get(row);
             return switch (column) {
                 case 0 -> item.code();
-                case 1 -> item.name();
+                case 1 -> called.apply(item.name());
                 case 2 -> item.unit().symbol();
-                default -> item.section().label();
+                default ->
+                    Messages.or(
+                            "choice." + item.section().label(), item.section().label());
             };
         }
     }

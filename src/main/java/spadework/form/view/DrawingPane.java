@@ -15,7 +15,7 @@ import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.session.JobSession;
-import spadework.office.Bid;
+import spadework.office.BidView;
 
 /** The plan, the trench cut across at the wall that is chosen, and the way of the water from the run that is chosen. */
 public final class DrawingPane extends JPanel {
@@ -72,8 +72,8 @@ public final class DrawingPane extends JPanel {
 
     public void showAnswer() {
         if (isShowing()) {
-            offer(walls, "drawing.wall", session.bid().map(Bid::sections).orElse(Map.of()));
-            offer(runs, "drawing.run", session.bid().map(Bid::profiles).orElse(Map.of()));
+            offer(walls, "drawing.wall", session.view().map(BidView::sections).orElse(Map.of()));
+            offer(runs, "drawing.run", session.view().map(BidView::profiles).orElse(Map.of()));
             draw();
         }
     }
@@ -101,10 +101,10 @@ public final class DrawingPane extends JPanel {
 
     private void draw() {
         if (!offering) {
-            session.bid().map(Bid::plan).ifPresentOrElse(plan::show, plan::clear);
-            chosen(walls, session.bid().map(Bid::sections).orElse(Map.of()))
+            session.view().map(BidView::plan).ifPresentOrElse(plan::show, plan::clear);
+            chosen(walls, session.view().map(BidView::sections).orElse(Map.of()))
                     .ifPresentOrElse(section::show, section::clear);
-            chosen(runs, session.bid().map(Bid::profiles).orElse(Map.of()))
+            chosen(runs, session.view().map(BidView::profiles).orElse(Map.of()))
                     .ifPresentOrElse(profile::show, profile::clear);
         }
     }

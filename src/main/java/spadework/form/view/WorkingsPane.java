@@ -144,9 +144,13 @@ public final class WorkingsPane extends JPanel {
         }
     }
 
+    private String section(PricedLine line) {
+        String name = line.section().name();
+        return session.view().map(seen -> seen.section(name)).orElse(name);
+    }
+
     private DefaultMutableTreeNode line(PricedLine line, List<TakeoffLine> from) {
-        DefaultMutableTreeNode node =
-                node(Messages.of("working.line", line.name(), line.section().name()));
+        DefaultMutableTreeNode node = node(Messages.of("working.line", session.ofBook(line.name()), section(line)));
         node.add(node(Messages.of(
                 "working.price",
                 line.quantity().toPlainString(),

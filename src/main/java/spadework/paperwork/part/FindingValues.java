@@ -16,6 +16,9 @@ public final class FindingValues {
     /** Words before a figure, as {@code built 1960}. */
     private static final Pattern BEFORE_FIGURE = Pattern.compile("(\\p{L}[\\p{L} ]*?) (\\d.*)");
 
+    /** From one figure to another, as {@code 1 ft to 4 ft}. */
+    private static final Pattern BETWEEN = Pattern.compile("(\\d.*) to (\\d.*)");
+
     private FindingValues() {}
 
     /** The finding in the language of the paper; a word that this has not stays as it is. */
@@ -28,6 +31,10 @@ public final class FindingValues {
 
     private static String value(PaperWords terms, String value) {
         return said(terms, value, "").orElseGet(() -> {
+            Matcher figures = BETWEEN.matcher(value);
+            if (figures.matches()) {
+                return figures.group(1) + terms.get("between") + figures.group(2);
+            }
             Matcher words = BEFORE_FIGURE.matcher(value);
             return words.matches() ? said(terms, words.group(1), words.group(2)).orElse(value) : value;
         });
