@@ -103,6 +103,26 @@ class SpanishWindowTest {
         assertThat(left).isEmpty();
     }
 
+    /** The list of jobs is in the language of the firm; a job of another firm, opened from it, in that one's. */
+    @Test
+    void homeSpeaksTheLanguageOfTheFirmWhoseJobsItLists() throws IOException {
+        Path job = SampleCopies.of("block-basement-to-swale", folder);
+        SampleCopies.readIn("es", folder);
+        Path elsewhere = SampleCopies.of("block-basement-to-swale", Files.createDirectories(folder.resolve("other")));
+        SampleCopies.readIn("en", folder.resolve("other"));
+        try (OnScreen screen = new OnScreen()) {
+            screen.remembered().keep(job.getParent().getParent());
+            screen.open(() -> screen.forms().home());
+            screen.settle();
+            screen.picture("es-home");
+            assertThat(screen.ask(() -> screen.window().target().getTitle())).startsWith("Sus trabajos");
+            screen.open(() -> screen.forms().openJob(elsewhere));
+            screen.settle();
+            assertThat(screen.ask(() -> screen.job().getJMenuBar().getMenu(0).getText()))
+                    .isEqualTo("Job");
+        }
+    }
+
     private static List<String> said(OnScreen screen) {
         return OnScreen.inside(screen.job(), JComponent.class, JComponent::isShowing).stream()
                 .flatMap(SpanishWindowTest::words)
