@@ -77,7 +77,8 @@ class ArchitectureTest {
       season               | money bids feedback
       drawing.shape        | job
       drawing.section      | measure wording working job trench ground takeoff drawing.shape
-      drawing.plan         | measure wording job trench ground takeoff drawing.shape
+      drawing.place        | wording job
+      drawing.plan         | measure wording job trench ground takeoff drawing.shape drawing.place
       drawing.profile      | measure wording drawing.shape
       paperwork            | finding wording job company pricebook law takeoff schedule contract
       paperwork.part       | measure money finding job company pricebook law takeoff pricing paperwork

@@ -20,6 +20,7 @@ public final class Checks {
             new HazardRules(),
             new FallRules(),
             new DepthRules(),
+            new CornerRules(),
             new CoverRules(),
             new LoadRules(),
             new OutletRules(),

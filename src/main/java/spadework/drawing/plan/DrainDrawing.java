@@ -23,15 +23,16 @@ public final class DrainDrawing {
 
     static void draw(
             PipeLayout water, AddedParts extra, PlanFrame frame, PlanBands bands, PlanWords words, DrawingSheet sheet) {
+        double out = bands.drain(frame.scale());
         for (DrainRoute route : water.drains()) {
             Role role = extra.pipe(route.drain().label(), Role.DRAIN);
             for (List<OutlineSpot> arm : route.arms()) {
-                sheet.pipe(points(arm, frame), Weight.MEDIUM, role, true);
+                sheet.pipe(points(arm, frame, out), Weight.MEDIUM, role, true);
             }
             for (OutlineSpot spot : route.cleanouts()) {
-                sheet.draw(cleanout(frame.at(spot, PlanBands.DRAIN)));
+                sheet.draw(cleanout(frame.at(spot, out)));
             }
-            Point tee = frame.at(route.tee(), PlanBands.DRAIN);
+            Point tee = frame.at(route.tee(), out);
             sheet.draw(new Dot(tee.x(), tee.y(), 2, Weight.THIN, Role.MAIN, true));
             sheet.wish(name(route, frame, bands, words));
         }
@@ -41,10 +42,10 @@ public final class DrainDrawing {
         return new Dot(at.x(), at.y(), 2.6, Weight.MEDIUM, Role.WATER, false);
     }
 
-    private static List<Point> points(List<OutlineSpot> arm, PlanFrame frame) {
+    private static List<Point> points(List<OutlineSpot> arm, PlanFrame frame, double out) {
         List<Point> points = new ArrayList<>();
         for (int i = 1; i < arm.size(); i++) {
-            points.addAll(OutlinePath.way(frame, arm.get(i - 1), arm.get(i), PlanBands.DRAIN));
+            points.addAll(OutlinePath.way(frame, arm.get(i - 1), arm.get(i), out));
         }
         return points;
     }
@@ -56,7 +57,7 @@ public final class DrainDrawing {
         String label = route.drain().label();
         double width = Math.min(WIDEST, LabelText.width(label, LabelRequest.SMALL));
         String inKey = words.leads(label, route.drain().into());
-        boolean pipes = bands.on(from.side()).words() > PlanBands.DRAIN + 5;
+        boolean pipes = bands.on(from.side()).words() > PlanBands.DRAIN + 4.5;
         return LabelRequest.small(
                         label,
                         WIDEST,

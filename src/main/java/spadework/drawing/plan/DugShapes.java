@@ -149,7 +149,7 @@ final class DugShapes {
         Area all = new Area();
         for (PlanRun run : water.runs()) {
             if (run.label().equals(body.label())) {
-                RunDrawing.ways(run, water, outlets, frame, bands).forEach(way -> all.add(along(way, body)));
+                new RunWays(water, outlets, frame, bands).all(run).forEach(way -> all.add(along(way, body)));
             }
         }
         return all;
@@ -157,8 +157,8 @@ final class DugShapes {
 
     private Area discharge(DigBody body) {
         Point from = outlets.get(body.label());
-        Point to = OutletDrawing.dischargeEnd(
-                outlet(body.label()), from, water.sides().get(body.label()));
+        Point to =
+                DischargeDrawing.end(outlet(body.label()), from, water.sides().get(body.label()), frame.scale());
         return along(List.of(from, to), body);
     }
 

@@ -3,6 +3,7 @@ package spadework.drawing.plan;
 
 import java.util.List;
 import java.util.Optional;
+import spadework.drawing.place.PlaceWords;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelSpot;

@@ -2,6 +2,7 @@
 package spadework.drawing.plan;
 
 import java.util.List;
+import spadework.drawing.shape.BreakMark;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelSpot;
@@ -15,58 +16,98 @@ import spadework.drawing.shape.Shape.Weight;
 import spadework.job.LimitKind;
 import spadework.job.Side;
 
-/** Trees and long-dash lines before the walls, each with its distance in words. */
+/**
+ * Trees and long-dash lines before the walls, each with its distance in words; what does not stand at its distance to
+ * scale is tied to its wall by a broken line.
+ */
 public final class LimitDrawing {
     private static final double TREE_RADIUS = 7;
     private static final double[] SHARES = {0.25, 0.75, 0.5, 0.12, 0.88, 0.38, 0.62, 0, 1};
+
+    /** The tie between a limit and its wall, as far as it is drawn. */
+    private static final double TIE = 9;
 
     private LimitDrawing() {}
 
     static void draw(Surroundings around, PlanFrame frame, PlanBands bands, PlanWords words, DrawingSheet sheet) {
         for (Side side : Side.values()) {
-            PlanBands.Band band = bands.on(side);
-            lines(around.lines(side, false), band.near(), frame, words, sheet);
-            lines(around.lines(side, true), band.far(), frame, words, sheet);
-            around.trees(side).forEach(tree -> tree(tree, band.trees(), frame, words, sheet));
+            boolean below = true;
+            List<PlanLimit> here = around.on(side);
+            for (PlanLimit limit : here) {
+                double out = bands.on(side).out(limit, frame.scale());
+                boolean broken = !BreakMark.isToScale(out, limit.distanceFeet() * frame.scale());
+                if (limit.isTree()) {
+                    tree(limit, out, broken, frame, words, sheet);
+                } else {
+                    List<OutlineSpot> span = span(limit, here, frame);
+                    Point a = frame.at(span.get(0), out);
+                    Point b = frame.at(span.get(1), out);
+                    line(side, a, b, broken, sheet);
+                    sheet.wish(name(limit, a, b, below, frame, words));
+                    below = !below;
+                }
+            }
         }
     }
 
-    private static void lines(
-            List<PlanLimit> limits, double first, PlanFrame frame, PlanWords words, DrawingSheet sheet) {
-        double out = first;
-        boolean below = true;
-        for (PlanLimit limit : limits) {
-            boolean whole = isOnlyLotLine(limit, limits);
-            double feet = whole ? OutlineSpot.sideFeet(frame.size(), limit.side()) : 0;
-            Point a = frame.at(new OutlineSpot(limit.side(), whole ? 0 : limit.fromFeet()), out);
-            Point b = frame.at(new OutlineSpot(limit.side(), whole ? feet : limit.toFeet()), out);
-            sheet.line(a, b, Weight.THIN, Role.LIMIT, false);
-            double half = LabelText.width(limit.text(words), LabelRequest.SMALL) / 2;
-            boolean across = OutlineSpot.isAcross(limit.side());
-            // Names of upright lines stand below and above them in turn, for there is no room between the lines.
-            Point beyond = below ? b.plus(0, 9) : a.plus(0, -9);
-            sheet.wish(wish(limit, across ? new Point(b.x() - half, b.y() - 8) : beyond, frame, words));
-            below = !below;
-            out += across ? PlanBands.LINE_ACROSS : PlanBands.LINE_UPRIGHT;
+    /** From where to where a line is drawn along its side. */
+    private static List<OutlineSpot> span(PlanLimit limit, List<PlanLimit> onSide, PlanFrame frame) {
+        boolean whole = isOnlyLotLine(limit, onSide);
+        double end = whole ? OutlineSpot.sideFeet(frame.size(), limit.side()) : limit.toFeet();
+        return List.of(new OutlineSpot(limit.side(), whole ? 0 : limit.fromFeet()), new OutlineSpot(limit.side(), end));
+    }
+
+    private static void line(Side side, Point a, Point b, boolean broken, DrawingSheet sheet) {
+        if (broken) {
+            Point at = free(a, b, side, -TIE / 2, sheet);
+            tie(OutletDrawing.outward(at, side, TIE / 2), side, sheet);
         }
+        sheet.line(a, b, Weight.THIN, Role.LIMIT, false);
+    }
+
+    private static LabelRequest name(
+            PlanLimit limit, Point a, Point b, boolean below, PlanFrame frame, PlanWords words) {
+        double half = LabelText.width(limit.text(words), LabelRequest.SMALL) / 2;
+        // Names of upright lines stand below and above them in turn, for there is no room between the lines.
+        Point beyond = below ? b.plus(0, 9) : a.plus(0, -9);
+        boolean across = OutlineSpot.isAcross(limit.side());
+        return wish(limit, across ? new Point(b.x() - half, b.y() - 8) : beyond, frame, words);
     }
 
     /** A tree stands where it hides no pipe, for its place along the wall is not measured. */
-    private static void tree(PlanLimit tree, double out, PlanFrame frame, PlanWords words, DrawingSheet sheet) {
-        Point at = null;
-        for (double share : SHARES) {
-            double feet = tree.fromFeet() + (tree.toFeet() - tree.fromFeet()) * share;
-            Point candidate = frame.at(new OutlineSpot(tree.side(), feet), out);
-            at = at == null ? candidate : at;
-            if (OccupiedArea.leaves(Rect.around(candidate, 2 * TREE_RADIUS, 2 * TREE_RADIUS), sheet.shapes())) {
-                at = candidate;
-                break;
-            }
+    private static void tree(
+            PlanLimit tree, double out, boolean broken, PlanFrame frame, PlanWords words, DrawingSheet sheet) {
+        Point a = frame.at(new OutlineSpot(tree.side(), tree.fromFeet()), out);
+        Point b = frame.at(new OutlineSpot(tree.side(), tree.toFeet()), out);
+        Point at = free(a, b, tree.side(), 0, sheet);
+        if (broken) {
+            tie(OutletDrawing.outward(at, tree.side(), -TREE_RADIUS), tree.side(), sheet);
         }
         sheet.draw(new Dot(at.x(), at.y(), TREE_RADIUS, Weight.THIN, Role.LIMIT, false));
         sheet.draw(new Dot(at.x(), at.y(), 1, Weight.THIN, Role.LIMIT, true));
         double half = LabelText.width(tree.text(words), LabelRequest.SMALL) / 2;
         sheet.wish(wish(tree, at.plus(TREE_RADIUS + 4 + half, 0), frame, words).anchored("start"));
+    }
+
+    /** The first place between two points at which a tree, or a tie that much further out, hides nothing. */
+    private static Point free(Point a, Point b, Side side, double out, DrawingSheet sheet) {
+        double size = 2 * TREE_RADIUS;
+        for (double share : SHARES) {
+            Point at = OutletDrawing.outward(a.toward(b, share), side, out);
+            if (OccupiedArea.leaves(Rect.around(at, size, out < 0 ? TIE : size), sheet.shapes())) {
+                return at;
+            }
+        }
+        return OutletDrawing.outward(a.toward(b, SHARES[0]), side, out);
+    }
+
+    /** The end of a line from the wall, with its mark. */
+    private static void tie(Point outer, Side side, DrawingSheet sheet) {
+        Point inner = OutletDrawing.outward(outer, side, -TIE);
+        BreakMark mark = BreakMark.between(inner, outer);
+        sheet.line(inner, mark.before(), Weight.THIN, Role.DIMENSION, false);
+        sheet.line(mark.after(), outer, Weight.THIN, Role.DIMENSION, false);
+        mark.draw(sheet);
     }
 
     /** A lot line runs past the whole side, unless it was found at several distances there. */

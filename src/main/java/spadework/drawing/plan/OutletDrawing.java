@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import spadework.drawing.shape.BreakMark;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelSpacing;
@@ -16,11 +18,14 @@ import spadework.drawing.shape.Shape.Box;
 import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
+import spadework.ground.BodyKind;
+import spadework.ground.DigBodies;
 import spadework.ground.SumpHole;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
 import spadework.job.Side;
+import spadework.job.SumpPit;
 import spadework.measure.Length;
 
 /**
@@ -31,13 +36,14 @@ public final class OutletDrawing {
     /** The widest name of an outlet, points. */
     static final double WIDEST = 100;
 
-    /** From the middle of a sump to where its discharge pipe is cut off on the sheet, points. */
+    /** From the middle of a sump, or from the house, to where its discharge pipe ends at the furthest, points. */
     static final double DISCHARGE = 28;
 
     /** How far a sump that stands indoors lies behind the outline of the house, points. */
-    private static final double INDOORS = 20;
+    static final double INDOORS = 20;
 
-    private static final double RADIUS = 5;
+    /** From the middle of an outlet's sign to its edge, points. */
+    static final double RADIUS = 5;
 
     private OutletDrawing() {}
 
@@ -61,7 +67,7 @@ public final class OutletDrawing {
                             ? frame.sheet().right()
                             : frame.sheet().bottom());
             for (int i = 0; i < here.size(); i++) {
-                double out = isIndoors(here.get(i)) ? -INDOORS : bands.on(side).outlets();
+                double out = out(job, here.get(i), bands.on(side), frame.scale());
                 Point on = frame.at(new OutlineSpot(side, 0), out);
                 places.put(
                         here.get(i).label(),
@@ -69,6 +75,24 @@ public final class OutletDrawing {
             }
         }
         return places;
+    }
+
+    /** Points from the house to the middle of an outlet: as it was measured where that is near enough. */
+    private static double out(Job job, Outlet outlet, PlanBands.Band band, double scale) {
+        double behindEdge = DigBodies.of(job).stream()
+                .filter(body -> body.kind() == BodyKind.SUMP_PIT && body.label().equals(outlet.label()))
+                .mapToDouble(body -> body.length() / 2)
+                .findFirst()
+                .orElse(0);
+        return isIndoors(outlet)
+                ? -INDOORS
+                : band.outlet(
+                        fromHouse(outlet).map(away -> away.feet() + behindEdge).orElse(0.0), scale);
+    }
+
+    /** How far from the house an outlet was measured; of a sump the hole's edge, for its pipe leads further. */
+    static Optional<Length> fromHouse(Outlet outlet) {
+        return outlet.kind() == OutletKind.SUMP ? outlet.pit().flatMap(SumpPit::fromFooting) : outlet.fromHouse();
     }
 
     /** The mean of the pipes' own places, points along the sheet. */
@@ -89,21 +113,24 @@ public final class OutletDrawing {
                 : 26;
     }
 
-    static void draw(Job job, PipeLayout water, Map<String, Point> places, PlanFrame frame, DrawingSheet sheet) {
+    static void draw(
+            Job job,
+            PipeLayout water,
+            Map<String, Point> places,
+            PlanFrame frame,
+            PlanWords words,
+            DrawingSheet sheet) {
         for (Outlet outlet : job.water().outlets()) {
             Side side = water.sides().get(outlet.label());
             Point at = places.get(outlet.label());
-            if (water.unplaced().contains(outlet.label()) && !isIndoors(outlet)) {
-                broken(side, at, sheet);
+            if (isBrokenOff(outlet, water)) {
+                BreakMark.between(outward(at, side, -RADIUS - 1.5), outward(at, side, 1.5 - RADIUS + 3.5))
+                        .draw(sheet);
             } else {
                 symbol(outlet, side, at, sheet);
             }
             if (hasDischarge(outlet)) {
-                sheet.pipe(
-                        List.of(outward(at, side, RADIUS), dischargeEnd(outlet, at, side)),
-                        Weight.MEDIUM,
-                        Role.MAIN,
-                        true);
+                DischargeDrawing.draw(outlet, at, side, frame, words, sheet);
             }
             double width = Math.min(WIDEST, LabelText.width(outlet.label(), LabelRequest.SMALL));
             double out = OutlineSpot.isAcross(side) ? 15 : RADIUS + 7 + width / 2;
@@ -127,19 +154,9 @@ public final class OutletDrawing {
         return outlet.kind() == OutletKind.SUMP && SumpHole.isInside(outlet);
     }
 
-    /** Where the discharge pipe of a sump is cut off. */
-    static Point dischargeEnd(Outlet outlet, Point sump, Side side) {
-        return outward(sump, side, isIndoors(outlet) ? INDOORS + DISCHARGE : DISCHARGE);
-    }
-
-    /** The pipe goes on, but the sheet does not know where: two strokes across it. */
-    private static void broken(Side side, Point at, DrawingSheet sheet) {
-        for (double out : new double[] {-RADIUS, -RADIUS + 3.5}) {
-            Point middle = outward(at, side, out);
-            Point left = OutlineSpot.isAcross(side) ? middle.plus(-4, 2) : middle.plus(-2, -4);
-            Point right = OutlineSpot.isAcross(side) ? middle.plus(4, -2) : middle.plus(2, 4);
-            sheet.line(left, right, Weight.MEDIUM, Role.WATER, false);
-        }
+    /** Whether the job does not say where it lies, so that its pipe is broken off at the end and has no sign there. */
+    static boolean isBrokenOff(Outlet outlet, PipeLayout water) {
+        return water.unplaced().contains(outlet.label()) && !isIndoors(outlet);
     }
 
     static void symbol(Outlet outlet, Side side, Point at, DrawingSheet sheet) {

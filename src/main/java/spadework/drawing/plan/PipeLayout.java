@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import spadework.drawing.place.PlaceWords;
 import spadework.drawing.shape.Shape;
 import spadework.job.FootingDrain;
 import spadework.job.House;
@@ -36,11 +37,17 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
         List<PlanRun> runs = new ArrayList<>();
         for (SolidRun main : water.mains()) {
             List<OutlineSpot> tees = tees(drains, main.label());
-            runs.add(new PlanRun(main.label(), Shape.Role.MAIN, tees.isEmpty() ? List.of(usual) : tees, main.into()));
+            runs.add(new PlanRun(
+                    main.label(),
+                    Shape.Role.MAIN,
+                    Optional.of(main.length()),
+                    tees.isEmpty() ? List.of(usual) : tees,
+                    main.into()));
         }
         for (Outlet outlet : water.outlets()) {
             for (OutlineSpot tee : tees(drains, outlet.label())) {
-                runs.add(new PlanRun("", Shape.Role.MAIN, List.of(tee), outlet.label()));
+                runs.add(new PlanRun(
+                        "", Shape.Role.MAIN, OutletDrawing.fromHouse(outlet), List.of(tee), outlet.label()));
             }
         }
         Map<String, Side> sides = new LinkedHashMap<>();
@@ -60,7 +67,11 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
             Side ends = sides.getOrDefault(line.into(), usual.side());
             List<OutlineSpot> spots = free.next(roofSide(job, ends, usual), Math.max(1, downspouts));
             runs.add(new PlanRun(
-                    line.label(), Shape.Role.ROOF_LINE, lastFirst(job.site().house(), spots, ends), line.into()));
+                    line.label(),
+                    Shape.Role.ROOF_LINE,
+                    Optional.of(line.length()),
+                    lastFirst(job.site().house(), spots, ends),
+                    line.into()));
         }
         return new PipeLayout(drains, List.copyOf(runs), sides, unplaced);
     }

@@ -65,12 +65,16 @@ public final class PlanFoot {
     /** Draws the foot and tells where it ends, points from the top. */
     double draw(Job job, PipeLayout water, AddedParts extra, List<String> key) {
         double bar = lines(job, top + 10) + TO_SCALE;
-        double last = ScaleBar.draw(new Point(LEFT, bar), scale, words.scale(), right - NORTH_WIDE, sheet);
+        double last = ScaleBar.draw(new Point(LEFT, bar), scale, words.scale(isBroken()), right - NORTH_WIDE, sheet);
         north(bar + 10);
         double below = extra(job, extra, last + TO_REST);
         below = outlets(job, water, below);
         double bottom = key(key, below);
         return key.isEmpty() ? below - 7 : bottom;
+    }
+
+    private boolean isBroken() {
+        return sheet.shapes().stream().anyMatch(shape -> shape instanceof Line line && line.role() == Role.BREAK);
     }
 
     /** Each outlet with its sign and the job's words for its place; tells where the next row stands. */

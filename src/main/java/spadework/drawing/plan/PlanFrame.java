@@ -38,7 +38,7 @@ public record PlanFrame(House size, Rect house, double scale, Rect sheet) {
     }
 
     /** Feet along the sheet that must fit: the house, and a wall that reaches beyond it. */
-    private static double longest(Job job, boolean across) {
+    static double longest(Job job, boolean across) {
         House size = job.site().house();
         double feet = across ? size.eastWest().feet() : size.northSouth().feet();
         for (Wall wall : job.walls()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.StringJoiner;
+import spadework.drawing.place.PlaceWords;
 import spadework.ground.BodyKind;
 import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
@@ -19,6 +20,7 @@ import spadework.job.SiteLimit;
 import spadework.job.SolidRun;
 import spadework.job.TeeAt;
 import spadework.job.Wall;
+import spadework.measure.Length;
 import spadework.takeoff.Cleanouts;
 import spadework.wording.Wording;
 
@@ -70,9 +72,15 @@ public final class PlanInWords {
                 .map(body -> said.get(
                         "plan-in-words.dug-body",
                         place(body),
-                        DugWidths.atGrade(body).text()))
+                        widthAtGrade(body).text()))
                 .toList();
         return widths.isEmpty() ? Optional.empty() : Optional.of(said.get("plan-in-words.dug", words.row(widths)));
+    }
+
+    /** Where it is widest: of a wall's trench from the wall's face, of any other from edge to edge. */
+    private static Length widthAtGrade(DigBody body) {
+        int banks = body.kind() == BodyKind.WALL ? 1 : 2;
+        return Length.ofFeet(body.width() + banks * body.out(body.deepest().feet()));
     }
 
     private String place(DigBody body) {

@@ -14,7 +14,7 @@ import spadework.job.Side;
 public record PlanLimit(
         LimitKind kind, Side side, double fromFeet, double toFeet, double distanceFeet, String distance) {
 
-    /** A lot line and what lies behind it are drawn beyond every outlet: no water leaves the lot on paper. */
+    /** A lot line and what lies behind it stand beyond every outlet of their side: no water leaves the lot on paper. */
     boolean isFar() {
         return kind == LimitKind.PROPERTY_LINE || kind == LimitKind.NEIGHBOR_FOOTING;
     }

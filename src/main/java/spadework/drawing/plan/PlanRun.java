@@ -2,15 +2,19 @@
 package spadework.drawing.plan;
 
 import java.util.List;
+import java.util.Optional;
 import spadework.drawing.shape.Shape;
+import spadework.measure.Length;
 
 /**
  * A solid pipe from the house to an outlet.
  *
  * @param label empty for the last few feet from a drain straight into its outlet
+ * @param length as it was measured, of one without a label its outlet's distance from the house; empty where nobody
+ *     measured
  * @param starts where water comes into it; it leaves the house at the first
  */
-public record PlanRun(String label, Shape.Role role, List<OutlineSpot> starts, String outlet) {
+public record PlanRun(String label, Shape.Role role, Optional<Length> length, List<OutlineSpot> starts, String outlet) {
 
     public PlanRun {
         starts = List.copyOf(starts);
@@ -18,6 +22,11 @@ public record PlanRun(String label, Shape.Role role, List<OutlineSpot> starts, S
 
     OutlineSpot leaves() {
         return starts.get(0);
+    }
+
+    /** Its label, if it has one, and its length. */
+    String text() {
+        return (label + " " + length.map(Length::text).orElse("")).strip();
     }
 
     boolean isRoofWater() {

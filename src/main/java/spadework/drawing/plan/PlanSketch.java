@@ -4,12 +4,10 @@ package spadework.drawing.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelPlacer;
 import spadework.drawing.shape.LabelRequest;
-import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Scene;
 import spadework.drawing.shape.Shape;
 import spadework.drawing.shape.Shape.Role;
@@ -66,23 +64,19 @@ public final class PlanSketch {
         PlanWords words = new PlanWords(language);
         // Longer words take their room from the figure, not from the page.
         PlanSize room = usual.lowerBy(PlanFoot.moreRows(job, words, usual.width()));
-        PipeLayout water = PipeLayout.of(job);
-        Surroundings around = Surroundings.of(job);
-        // Room for the trenches follows the scale, which is never larger once there is room for them.
-        double scale = PlanFrame.of(job, PlanBands.of(job, water, around, words, 0), room)
-                .scale();
-        PlanBands bands = PlanBands.of(job, water, around, words, scale);
-        PlanFrame frame = PlanFrame.of(job, bands, room);
-        Map<String, Point> outlets = OutletDrawing.places(job, water, frame, bands);
+        PlanLayout layout = PlanLayout.of(job, room, words);
+        PipeLayout water = layout.water();
+        PlanFrame frame = layout.frame();
+        PlanBands bands = layout.bands();
         DrawingSheet sheet = new DrawingSheet();
-        DugGround dug = DugGround.of(job, water, extra, outlets, frame, bands);
+        DugGround dug = DugGround.of(job, water, extra, layout.outlets(), frame, bands);
         dug.outline(sheet);
         WallDrawing.draw(job, extra, frame, bands, sheet);
-        OutletDrawing.draw(job, water, outlets, frame, sheet);
+        OutletDrawing.draw(job, water, layout.outlets(), frame, words, sheet);
         DrainDrawing.draw(water, extra, frame, bands, words, sheet);
-        RunDrawing.draw(water, extra, outlets, frame, bands, sheet);
-        RunDrawing.names(water, outlets, frame, bands, words, sheet);
-        LimitDrawing.draw(around, frame, bands, words, sheet);
+        RunDrawing.draw(layout.ways(), extra, sheet);
+        RunDrawing.names(layout.ways(), words, sheet);
+        LimitDrawing.draw(layout.around(), frame, bands, words, sheet);
         FrontDrawing.draw(job, frame, words, sheet);
         WallLabels.of(job, frame, sheet.shapes()).forEach(sheet::wish);
         List<String> key = placeNames(sheet);

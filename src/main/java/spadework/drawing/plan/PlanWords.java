@@ -20,9 +20,25 @@ public record PlanWords(Language language) {
         return WORDS.in(language).get("plan-words.north");
     }
 
-    /** What is to scale and what is not. */
-    String scale() {
-        return WORDS.in(language).get("plan-words.house-and-walls-to");
+    /**
+     * What is to scale and what is not.
+     *
+     * @param broken whether something bears a break mark
+     */
+    String scale(boolean broken) {
+        return broken
+                ? WORDS.in(language).get("plan-words.to-scale-but-broken")
+                : WORDS.in(language).get("plan-words.to-scale");
+    }
+
+    /** How far an outlet lies from the house. */
+    String fromHouse(String outlet, String distance) {
+        return WORDS.in(language).get("plan-words.from-house", outlet, distance);
+    }
+
+    /** How long the discharge pipe of a sump is. */
+    String discharge(String sump, String length) {
+        return WORDS.in(language).get("plan-words.discharge-of", sump, length);
     }
 
     /** What a line or a sign in the legend means, as {@code drain}. */

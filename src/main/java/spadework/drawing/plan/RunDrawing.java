@@ -3,13 +3,13 @@ package spadework.drawing.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
+import spadework.drawing.shape.BreakMark;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
-import spadework.drawing.shape.Rect;
 import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
@@ -18,72 +18,48 @@ import spadework.job.Side;
 /** The solid pipes, along the house where they must, then straight to their outlet, and the downspouts. */
 public final class RunDrawing {
     private static final double WIDEST = 90;
-    private static final double SHORT_OF_OUTLET = 7;
 
     private RunDrawing() {}
 
-    static void draw(
-            PipeLayout water,
-            AddedParts extra,
-            Map<String, Point> outlets,
-            PlanFrame frame,
-            PlanBands bands,
-            DrawingSheet sheet) {
-        for (PlanRun run : water.runs()) {
-            Point outlet = outlets.get(run.outlet());
-            double out = PlanBands.lane(water.lanes().indexOf(run));
+    static void draw(RunWays lying, AddedParts extra, DrawingSheet sheet) {
+        for (PlanRun run : lying.water().runs()) {
             Weight weight = run.isRoofWater() ? Weight.THIN : Weight.MEDIUM;
             Role role = extra.pipe(run.label(), run.role());
             for (OutlineSpot start : run.starts().subList(1, run.starts().size())) {
-                List<Point> points = joining(run, start, out, frame);
-                sheet.pipe(points, weight, fromExtra(start, water, extra) ? Role.EXTRA_PIPE : role, false);
+                boolean apart = fromExtra(start, lying.water(), extra);
+                sheet.pipe(lying.joining(run, start), weight, apart ? Role.EXTRA_PIPE : role, false);
             }
-            if (outlet != null) {
-                List<Point> points = way(run, water.passed(run, frame.size()), outlet, out, frame, bands);
-                sheet.pipe(points, weight, role, true);
-            }
+            Optional<BreakMark> mark = lying.mark(run).filter(one -> !lying.isBrokenOff(run));
+            lying.way(run)
+                    .ifPresent(points -> mark.ifPresentOrElse(
+                            one -> broken(points, one, weight, role, sheet),
+                            () -> sheet.pipe(points, weight, role, true)));
             if (run.isRoofWater()) {
-                run.starts().forEach(start -> downspout(frame.at(start, 0), sheet));
+                run.starts().forEach(start -> downspout(lying.frame().at(start, 0), sheet));
             }
         }
     }
 
-    /** Names the runs, once they are drawn. */
-    static void names(
-            PipeLayout water,
-            Map<String, Point> outlets,
-            PlanFrame frame,
-            PlanBands bands,
-            PlanWords words,
-            DrawingSheet sheet) {
-        for (PlanRun run : water.runs()) {
-            Point outlet = outlets.get(run.outlet());
-            if (outlet != null && !run.label().isEmpty()) {
-                double out = PlanBands.lane(water.lanes().indexOf(run));
-                List<Point> points = way(run, water.passed(run, frame.size()), outlet, out, frame, bands);
-                sheet.wish(name(run, water.sideOf(run), points, frame, words));
-            }
-        }
+    /** A pipe to its outlet, with a mark on its last reach. */
+    private static void broken(List<Point> points, BreakMark mark, Weight weight, Role role, DrawingSheet sheet) {
+        List<Point> before = new ArrayList<>(points.subList(0, points.size() - 1));
+        before.add(mark.before());
+        sheet.pipe(before, weight, role, false);
+        sheet.pipe(List.of(mark.after(), points.get(points.size() - 1)), weight, role, true);
+        mark.draw(sheet);
     }
 
-    /** The lines along which a run lies: from its first start to its outlet, and from each other start to the first. */
-    static List<List<Point>> ways(
-            PlanRun run, PipeLayout water, Map<String, Point> outlets, PlanFrame frame, PlanBands bands) {
-        double out = PlanBands.lane(water.lanes().indexOf(run));
-        Point outlet = outlets.get(run.outlet());
-        List<List<Point>> ways = new ArrayList<>();
-        if (outlet != null) {
-            ways.add(way(run, water.passed(run, frame.size()), outlet, out, frame, bands));
+    /** Names the runs, once they are drawn, each with its length. */
+    static void names(RunWays lying, PlanWords words, DrawingSheet sheet) {
+        for (PlanRun run : lying.water().runs()) {
+            boolean named = !run.label().isEmpty() || lying.mark(run).isPresent();
+            lying.way(run).filter(points -> named).ifPresent(points -> {
+                String inKey = run.label().isEmpty()
+                        ? words.fromHouse(run.outlet(), run.text())
+                        : words.leads(run.text(), run.outlet());
+                sheet.wish(name(run, inKey, points, lying));
+            });
         }
-        run.starts().stream().skip(1).forEach(start -> ways.add(joining(run, start, out, frame)));
-        return ways;
-    }
-
-    /** From another start of a run to the first. */
-    private static List<Point> joining(PlanRun run, OutlineSpot start, double out, PlanFrame frame) {
-        List<Point> points = new ArrayList<>(List.of(frame.at(start, band(run))));
-        points.addAll(OutlinePath.way(frame, start, run.leaves(), out));
-        return points;
     }
 
     /** Whether the pipe begins there at a drain that is drawn apart. */
@@ -93,61 +69,32 @@ public final class RunDrawing {
                         route -> extra.has(route.drain().label()) && route.tee().equals(start));
     }
 
-    /** Points from the wall to where a run begins. */
-    private static double band(PlanRun run) {
-        return run.isRoofWater() ? 0 : PlanBands.DRAIN;
-    }
-
-    private static List<Point> way(
-            PlanRun run, List<Side> passed, Point outlet, double lane, PlanFrame frame, PlanBands bands) {
-        Side side = passed.get(passed.size() - 1);
-        List<Point> points = new ArrayList<>();
-        points.add(frame.at(run.leaves(), band(run)));
-        OutlineSpot turn = run.leaves();
-        if (side != run.leaves().side()) {
-            turn = new OutlineSpot(side, nearest(side, outlet, frame));
-            points.addAll(OutlinePath.way(frame, passed, run.leaves(), turn, lane));
-        }
-        Point away = points.get(points.size() - 1);
-        if (!holds(frame.house(), outlet)) {
-            away = frame.at(turn, bands.on(side).words());
-            points.add(away);
-        }
-        points.add(outlet.toward(away, SHORT_OF_OUTLET / outlet.distanceTo(away)));
-        return points;
-    }
-
-    private static boolean holds(Rect house, Point point) {
-        return house.nearestTo(point).equals(point);
-    }
-
-    /** Feet along a side of the house before which the outlet lies. */
-    private static double nearest(Side side, Point outlet, PlanFrame frame) {
-        double feet = OutlineSpot.isAcross(side)
-                ? (outlet.x() - frame.house().left()) / frame.scale()
-                : (outlet.y() - frame.house().top()) / frame.scale();
-        return Math.min(Math.max(feet, 0), OutlineSpot.sideFeet(frame.size(), side));
-    }
-
     private static void downspout(Point at, DrawingSheet sheet) {
         sheet.draw(new Dot(at.x(), at.y(), 3, Weight.MEDIUM, Role.ROOF_LINE, true));
     }
 
-    private static LabelRequest name(PlanRun run, Side side, List<Point> points, PlanFrame frame, PlanWords words) {
+    /** The name with the length, or where that has no room the label alone, with the rest in the key. */
+    private static List<LabelRequest> name(PlanRun run, String inKey, List<Point> points, RunWays lying) {
+        Side side = lying.water().sideOf(run);
+        LabelRequest whole = label(run, run.text(), inKey, points, side, lying);
+        return run.label().isEmpty()
+                ? List.of(whole)
+                : List.of(
+                        whole,
+                        label(run, run.label(), inKey, points, side, lying).withExplained(true));
+    }
+
+    private static LabelRequest label(
+            PlanRun run, String text, String inKey, List<Point> points, Side side, RunWays lying) {
         Point middle = points.get(points.size() - 2).toward(points.get(points.size() - 1), 0.5);
         // The name stands on the outer side of the fan of pipes that run together at the outlet.
         Point end = points.get(points.size() - 1);
-        double half = Math.min(WIDEST, LabelText.width(run.label(), LabelRequest.SMALL)) / 2;
+        double half = Math.min(WIDEST, LabelText.width(text, LabelRequest.SMALL)) / 2;
         boolean across = OutlineSpot.isAcross(side);
         boolean before = across ? middle.x() < end.x() - 1 : middle.y() <= end.y() + 1;
-        Point target = across ? middle.plus(before ? -half - 4 : half + 4, 0) : middle.plus(0, before ? -9 : 9);
-        String inKey = words.leads(run.label(), run.outlet());
-        LabelRequest wish = LabelRequest.small(
-                run.label(),
-                WIDEST,
-                run.role(),
-                new LabelSpot(target, frame.sheet().grown(-2), 60),
-                inKey);
+        Point target = across ? middle.plus(before ? -half - 6 : half + 6, 0) : middle.plus(0, before ? -11 : 11);
+        LabelSpot spot = new LabelSpot(target, lying.frame().sheet().grown(-2), 60);
+        LabelRequest wish = LabelRequest.small(text, WIDEST, run.role(), spot, inKey);
         return across ? wish.anchored(before ? "end" : "start") : wish;
     }
 }

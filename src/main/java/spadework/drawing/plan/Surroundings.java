@@ -39,16 +39,21 @@ public record Surroundings(List<PlanLimit> limits) {
         limits.add(limit);
     }
 
-    /** Lines on a side that are drawn nearer than the outlets, or beyond them. */
-    List<PlanLimit> lines(Side side, boolean far) {
+    /** What stands before a side, nearest first. */
+    List<PlanLimit> on(Side side) {
+        return limits.stream().filter(limit -> limit.side() == side).toList();
+    }
+
+    /** How far the lines lie from their walls, feet, nearest first. */
+    List<Double> lineFeet() {
         return limits.stream()
-                .filter(limit -> limit.side() == side && !limit.isTree() && limit.isFar() == far)
+                .filter(limit -> !limit.isTree())
+                .map(PlanLimit::distanceFeet)
                 .toList();
     }
 
-    List<PlanLimit> trees(Side side) {
-        return limits.stream()
-                .filter(limit -> limit.side() == side && limit.isTree())
-                .toList();
+    /** Whether a line runs up and down the sheet. */
+    boolean hasUprightLines() {
+        return limits.stream().anyMatch(limit -> !limit.isTree() && !OutlineSpot.isAcross(limit.side()));
     }
 }

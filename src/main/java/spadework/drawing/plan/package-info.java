@@ -5,6 +5,7 @@
  * turns feet into points. Lines and symbols are drawn next. Names come last: each is a {@code LabelRequest} that the
  * {@code LabelPlacer} grants where nothing else is; what finds no room stands in the key below the figure.
  *
- * <p>Only the house and its walls are to scale, because only they were measured along the house.
+ * <p>What was measured is to scale where the sheet has room for it; what is not bears a break mark and its figure.
+ * Where pipes lie beside the house, and where trees stand along a wall, was not measured.
  */
 package spadework.drawing.plan;

@@ -34,6 +34,7 @@ public sealed interface Shape {
         UNMEASURED,
         EXTRA_WALL,
         EXTRA_PIPE,
+        BREAK,
         PLAIN
     }
 

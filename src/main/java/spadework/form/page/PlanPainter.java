@@ -16,6 +16,8 @@ import javax.swing.UIManager;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
 import spadework.drawing.plan.HouseGround;
+import spadework.drawing.plan.HouseGround.BrokenPipe;
+import spadework.drawing.shape.BreakMark;
 import spadework.drawing.shape.Point;
 import spadework.form.kit.Messages;
 import spadework.form.kit.Theme;
@@ -27,6 +29,9 @@ import spadework.measure.UnreadableMeasure;
 /** Draws what a plan canvas has: the house, its walls with their lengths, what lies beside them, and the mark. */
 final class PlanPainter {
     private static final double BESIDE = 2.2;
+
+    /** What lies further from its wall is drawn there, with a break mark, feet. */
+    private static final double FURTHEST = 13;
 
     /** Half of a tree's circle, in pixels. */
     private static final int TREE = 8;
@@ -102,6 +107,15 @@ final class PlanPainter {
                 pen.draw(new Line2D.Double(from.x(), from.y(), to.x(), to.y()));
             }
         }
+        ground.broken().forEach(pipe -> broken(pipe.mark()));
+    }
+
+    /** Two strokes across a line that is not to scale: there the figure beside it holds. */
+    private void broken(BreakMark mark) {
+        pen.setColor(ink);
+        pen.setStroke(new BasicStroke(1.6f));
+        mark.strokes()
+                .forEach(stroke -> pen.draw(new Line2D.Double(stroke.x1(), stroke.y1(), stroke.x2(), stroke.y2())));
     }
 
     private void wall(Stretch wall) {
@@ -182,16 +196,23 @@ final class PlanPainter {
 
     private void beside(Stretch wall, String kind, double out, int turn) {
         double along = wall.from() + wall.length() * (0.25 + 0.25 * (turn % 3));
-        Point2D far = canvas.point(plan.spot(wall.side(), along, Math.min(out, 13)));
+        Point2D far = canvas.point(plan.spot(wall.side(), along, Math.min(out, FURTHEST)));
         Point2D at = new Point2D.Double(far.getX(), Math.max(far.getY(), TREE));
         Point2D house = canvas.point(plan.spot(wall.side(), along, 0));
         pen.setColor(faint);
+        if (out > FURTHEST) {
+            Point2D nearer = canvas.point(plan.spot(wall.side(), along, FURTHEST - 3));
+            pen.draw(new Line2D.Double(nearer, far));
+            broken(BreakMark.between(point(nearer), point(far)));
+            pen.setColor(faint);
+            pen.setStroke(new BasicStroke(1.2f));
+        }
         if (kind.equals("tree")) {
             pen.draw(new Ellipse2D.Double(at.getX() - TREE, at.getY() - TREE, 2 * TREE, 2 * TREE));
         } else {
             pen.draw(new Line2D.Double(
-                    canvas.point(plan.spot(wall.side(), wall.from(), Math.min(out, 13))),
-                    canvas.point(plan.spot(wall.side(), wall.from() + wall.length(), Math.min(out, 13)))));
+                    canvas.point(plan.spot(wall.side(), wall.from(), Math.min(out, FURTHEST))),
+                    canvas.point(plan.spot(wall.side(), wall.from() + wall.length(), Math.min(out, FURTHEST)))));
         }
         pen.setFont(UIManager.getFont("defaultFont"));
         String words = Messages.of(
@@ -216,6 +237,12 @@ final class PlanPainter {
     private void outlets(HouseGround ground) {
         List<Rectangle2D> taken = new ArrayList<>();
         ground.outlets().values().forEach(at -> taken.add(new Rectangle2D.Double(at.x() - 4, at.y() - 4, 8, 8)));
+        pen.setFont(UIManager.getFont("defaultFont"));
+        for (BrokenPipe pipe : ground.broken()) {
+            Rectangle2D room = room(pipe.mark().before(), pipe.text(), taken);
+            taken.add(room);
+            centered(pipe.text(), new Point2D.Double(room.getCenterX(), room.getCenterY()), water);
+        }
         for (int i = 0; i < draft.rows("/water/outlets"); i++) {
             String row = Pointer.of("/water/outlets", i);
             String label = draft.shown(row + "/label");
@@ -271,6 +298,10 @@ final class PlanPainter {
                     new Point2D.Double(at.getX(), at.getY() + 10),
                     water);
         }
+    }
+
+    private static Point point(Point2D at) {
+        return new Point(at.getX(), at.getY());
     }
 
     private double feet(String place) {

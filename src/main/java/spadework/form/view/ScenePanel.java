@@ -302,7 +302,7 @@ public final class ScenePanel extends JPanel {
             case DRAIN, MAIN, ROOF_LINE, EXTRA_PIPE, WATER -> WATER;
             case LIMIT, GROUND, SOIL, STONE -> GRAY;
             case DUG, EXTRA_DUG -> OPEN_GROUND;
-            case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, UNMEASURED, DIMENSION, PLAIN -> Color.BLACK;
+            case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, UNMEASURED, DIMENSION, BREAK, PLAIN -> Color.BLACK;
         };
     }
 }

@@ -24,7 +24,7 @@ public final class SvgLineStyle {
             case LIMIT, GROUND -> GROUND;
             case SOIL, STONE -> EARTH;
             case DUG, EXTRA_DUG -> OPEN_GROUND;
-            case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, UNMEASURED, DIMENSION, PLAIN -> BLACK;
+            case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, UNMEASURED, DIMENSION, BREAK, PLAIN -> BLACK;
         };
     }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.drawing.plan;
+package spadework.drawing.place;
 
 import java.util.EnumSet;
 import java.util.Optional;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.drawing.plan;
+package spadework.drawing.place;
 
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
@@ -34,7 +35,7 @@ record PlaceSayings(Map<Side, Pattern> compass, Pattern wall, Pattern front, Pat
     private static PlaceSayings of(Language language) {
         Map<Side, Pattern> compass = new EnumMap<>(Side.class);
         for (Side side : Side.values()) {
-            compass.put(side, pattern(PlanWords.key(side), language));
+            compass.put(side, pattern(side.name().toLowerCase(Locale.ROOT), language));
         }
         return new PlaceSayings(
                 compass, pattern("wall", language), pattern("front", language), pattern("back", language));

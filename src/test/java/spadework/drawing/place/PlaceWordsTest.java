@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.drawing.plan;
+package spadework.drawing.place;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.drawing.PlanJob;
 import spadework.drawing.PlanLabels;
+import spadework.drawing.plan.PlanSketch;
 import spadework.drawing.shape.Scene;
 import spadework.drawing.shape.Shape;
 import spadework.job.Job;
@@ -96,8 +97,8 @@ class PlaceWordsTest {
         Scene scene = PlanSketch.of(house("swale along the back lot line"));
 
         // The sign of an open outlet is three strokes; it stands once in the figure and once before its words.
-        assertThat(strokes(scene)).hasSize(6);
-        assertThat(strokes(scene).subList(0, 3))
+        assertThat(strokes(scene, Shape.Role.WATER)).hasSize(6);
+        assertThat(strokes(scene, Shape.Role.WATER).subList(0, 3))
                 .allSatisfy(
                         line -> assertThat(line.y1()).isLessThan(outline(scene).y()));
         assertThat(PlanLabels.texts(scene)).contains("swale along the back lot line");
@@ -109,8 +110,9 @@ class PlaceWordsTest {
         Scene scene = PlanSketch.of(house("swale behind the shed"));
 
         // Two strokes across the pipe's end in the figure; the sign itself stands below.
-        assertThat(strokes(scene)).hasSize(5);
-        assertThat(strokes(scene).subList(2, 5))
+        assertThat(strokes(scene, Shape.Role.BREAK)).hasSize(2);
+        assertThat(strokes(scene, Shape.Role.WATER))
+                .hasSize(3)
                 .allSatisfy(line -> assertThat(line.y1())
                         .isGreaterThan(outline(scene).y() + outline(scene).height()));
         assertThat(PlanLabels.texts(scene))
@@ -118,9 +120,9 @@ class PlaceWordsTest {
         assertThat(scene.alternative()).contains("Which side of the house it is on is not written down.");
     }
 
-    private static List<Shape.Line> strokes(Scene scene) {
+    private static List<Shape.Line> strokes(Scene scene, Shape.Role role) {
         return scene.shapes().stream()
-                .filter(shape -> shape instanceof Shape.Line line && line.role() == Shape.Role.WATER)
+                .filter(shape -> shape instanceof Shape.Line line && line.role() == role)
                 .map(Shape.Line.class::cast)
                 .toList();
     }
