@@ -29,6 +29,8 @@ public record PlanBands(Map<Side, Band> bySide, List<Double> lineFeet) {
     /** From what lies before it to an outlet, and the least of it from the words. */
     private static final double TO_OUTLET = 24;
 
+    private static final double PAST_OTHERS = 16;
+
     private static final double LEAST_TO_OUTLET = 12;
 
     /** How much further than the trench things stand to scale in any case, where there are any. */
@@ -160,7 +162,8 @@ public record PlanBands(Map<Side, Band> bySide, List<Double> lineFeet) {
                     next = apart(limit, next, apart);
                 }
             }
-            double outlet = next + TO_OUTLET;
+            // A pipe that passes something has room for its mark beside that.
+            double outlet = next + (apart.isEmpty() ? TO_OUTLET : PAST_OTHERS);
             next = outlets.isEmpty() ? next : outlet + (across ? 22 : 14 + widest(outlets));
             next = pumped(outlets) ? Math.max(next, outlet + OutletDrawing.DISCHARGE + 4) : next;
             for (PlanLimit limit : around.on(side)) {
