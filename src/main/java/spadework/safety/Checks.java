@@ -9,7 +9,7 @@ import spadework.finding.Finding;
 public final class Checks {
     private static final List<Rule> RULES = List.of(
             new SoilRules(),
-            new TrenchRules(),
+            TrenchDuties::check,
             new BenchRules(),
             new RoomRules(),
             new GroundRules(),

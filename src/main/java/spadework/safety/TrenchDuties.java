@@ -12,8 +12,10 @@ import java.util.Map;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.ground.BodyKind;
+import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
 import spadework.job.Protection;
+import spadework.job.Seepage;
 import spadework.measure.Length;
 import spadework.trench.Bank;
 import spadework.trench.Benching;
@@ -29,6 +31,20 @@ public final class TrenchDuties {
     private static final String PROTECTION = "29 CFR 1926.652(a)(1)";
 
     private TrenchDuties() {}
+
+    /** People in what a job digs. The gap between wall and bank is a trench (T-22). */
+    static List<Finding> check(Facts facts) {
+        List<DigBody> bodies = DigBodies.of(facts.job());
+        Seepage seepage = facts.job().site().soil().seepage();
+        List<Finding> found = new ArrayList<>(of(bodies, seepage == Seepage.FREE));
+        if (bodies.stream().anyMatch(DigBody::entered)) {
+            found.addAll(everywhere(facts.job().site().address().state()));
+        }
+        if (seepage != Seepage.NONE) {
+            found.add(must("water-in-trench", "", "29 CFR 1926.651(h) (from memory)"));
+        }
+        return found;
+    }
 
     /** A place where people go in: what it is called, how deep it is, and the bank as it is to be dug. */
     private record Place(BodyNames name, Length depth, Bank bank, boolean laidBack, boolean seeping) {}
