@@ -17,6 +17,7 @@ import spadework.job.OutletKind;
 import spadework.office.Bid;
 import spadework.office.PaperKind;
 import spadework.paperwork.scope.ScopePaper;
+import spadework.paperwork.work.ProfileDrawings;
 import spadework.paperwork.work.SectionDrawings;
 import spadework.press.PageText;
 import spadework.press.PrintedType;
@@ -114,7 +115,7 @@ class PaperLengthTest {
         Bid bid = Samples.bid(sample);
         int walls = bid.dossier().job().walls().size();
         int drawings = SectionDrawings.everywhere(bid.dossier()).size()
-                + bid.profiles().size();
+                + ProfileDrawings.of(bid.dossier()).size();
         List<String> pages = pages(sample, PaperKind.SCOPE);
         // A wall of which much is not known yet says so on a page more.
         long unsure = ScopePaper.of(bid.dossier(), bid.plan()).steps().walls().stream()
