@@ -50,7 +50,8 @@ class ArchitectureTest {
       company              | measure money wording job
       pricebook            | measure money wording job company
       law.release          |
-      law                  | money finding wording law.release
+      law.phrase           |
+      law                  | money finding wording law.release law.phrase
       warranty             | money finding
       register             | finding spelling reason wording disk warranty
       draft                | measure spelling
@@ -128,7 +129,7 @@ class ArchitectureTest {
       office.start         | money finding wording disk draft office.reply intake office.files office.records office
       office.store         | finding reason disk draft store store.folder store.postgres office.reply office.files
       cli.store            | reason disk cli.option office.reply office.files office.store store store.folder
-      office.crew          | finding wording job draft takeoff schedule paperwork paperwork.crew office.reply office.files office office.start
+      office.crew          | finding wording job draft takeoff schedule paperwork paperwork.scope paperwork.crew press.svg press.page office.reply office.files office office.start
       cli.start            | office.reply cli.option office office.start
       cli.book             | office.reply cli.option office.book office.portfolio
       cli.figure           | measure money job trench figure office
@@ -159,6 +160,7 @@ class ArchitectureTest {
       org.apache.poi..        | press.sheet pricesheet
       org.apache.commons.csv.. | pricesheet office.crew
       org.apache.commons.math3.. | whatif
+      com.google.zxing..      | press.svg
       jakarta..               | post
       com.formdev..           | form.kit
       net.miginfocom..        | form.kit form.library form.field form.page form.view form

@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /**
  * What may still be written into a job after it was accepted: the agreement itself, photos, notes, who answers for a
- * stop, the number of the locate ticket. Everything else was agreed and moves only by a change order.
+ * stop, the locate ticket. Everything else was agreed and moves only by a change order.
  */
 public final class AfterAcceptance {
     private AfterAcceptance() {}

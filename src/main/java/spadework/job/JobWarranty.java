@@ -2,22 +2,26 @@
 package spadework.job;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
  * A company's usual texts, read for one job: what is about a sump, a roof line or a crawl space alone is left out where
- * the job has none, and so is the half of a sentence after its "or" or "and" that is.
+ * the job has none, and so is the half of a sentence after its "or" or "and" that is. Texts are read in any language
+ * that papers are in.
  */
 public final class JobWarranty {
-    private static final String ARTICLE = "^(?:an? |the |your )?";
-    private static final Pattern PUMP = starts("(?:sump|pump|battery backup)");
-    private static final Pattern ROOF_LINE = starts("(?:roof lines?|leaf catch)");
-    private static final Pattern CRAWL_SPACE = starts("crawl[- ]spaces?");
-    private static final Pattern OR_PUMP =
-            Pattern.compile(",? or [^,.;]*\\b(?:sump|pump)\\b[^,.;]*", Pattern.CASE_INSENSITIVE);
-    private static final Pattern AND_LEAF_CATCH =
-            Pattern.compile(",? and [^,.;]*\\bleaf catch[^,.;]*", Pattern.CASE_INSENSITIVE);
+    private static final String ARTICLE = "^(?:an? |the |your |el |la |los |las |una? |su |sus )?";
+    private static final String SUMP = "(?:sump|pump|pozo de bombeo|bomba)";
+    private static final String CATCH = "(?:leaf catch|filtros? de hojas)";
+    private static final Pattern PUMP =
+            starts("(?:sump|pump|battery backup|pozos? de bombeo|bombas?|bater[ií]as? de respaldo)");
+    private static final Pattern ROOF_LINE = starts("(?:roof lines?|leaf catch|l[ií]neas? de techo|filtros? de hojas)");
+    private static final Pattern CRAWL_SPACE =
+            anyCase(ARTICLE + "crawl[- ]spaces?\\b|\\bespacio bajo (?:el piso|la casa)\\b");
+    private static final Pattern OR_PUMP = anyCase(",? (?:or|o) [^,.;]*\\b" + SUMP + "\\b[^,.;]*");
+    private static final Pattern AND_LEAF_CATCH = anyCase(",? (?:and|y) [^,.;]*\\b" + CATCH + "[^,.;]*");
+    private static final Pattern NAMES_PUMP = anyCase(SUMP);
+    private static final Pattern NAMES_CATCH = anyCase(CATCH);
 
     private final boolean sump;
     private final boolean roofLine;
@@ -64,14 +68,17 @@ public final class JobWarranty {
 
     /** Most texts name neither, which is sooner seen than a pattern is searched. */
     private String said(String text) {
-        String small = text.toLowerCase(Locale.ROOT);
-        boolean pump = !sump && (small.contains("sump") || small.contains("pump"));
+        boolean pump = !sump && NAMES_PUMP.matcher(text).find();
         String said = pump ? OR_PUMP.matcher(text).replaceAll("") : text;
-        boolean leafCatch = !roofLine && small.contains("leaf catch");
+        boolean leafCatch = !roofLine && NAMES_CATCH.matcher(text).find();
         return leafCatch ? AND_LEAF_CATCH.matcher(said).replaceAll("") : said;
     }
 
     private static Pattern starts(String what) {
-        return Pattern.compile(ARTICLE + what + "\\b", Pattern.CASE_INSENSITIVE);
+        return anyCase(ARTICLE + what + "\\b");
+    }
+
+    private static Pattern anyCase(String pattern) {
+        return Pattern.compile(pattern, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     }
 }

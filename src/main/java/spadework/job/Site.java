@@ -11,7 +11,7 @@ import spadework.measure.Length;
  *
  * @param benchmark what the levels are measured from, in words
  * @param insideFloor level of the floor inside
- * @param locateTicket number of the utility locate request, once there is one
+ * @param locateTicket the utility locate request, once there is one
  * @param testPits holes dug to look at ground or footing
  */
 @RecordBuilder
@@ -25,7 +25,7 @@ public record Site(
         Soil soil,
         Optional<Rain> rain,
         List<SiteLimit> limits,
-        Optional<String> locateTicket,
+        Optional<LocateTicket> locateTicket,
         Optional<Catchment> catchment,
         List<TestPit> testPits)
         implements SiteBuilder.With {

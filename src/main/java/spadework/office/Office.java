@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import spadework.company.Company;
 import spadework.contract.Revision;
 import spadework.disk.AtomicFile;
 import spadework.disk.Disk;
@@ -35,6 +36,7 @@ import spadework.office.records.JobRecords;
 import spadework.office.records.SignedJob;
 import spadework.office.records.SignedSource;
 import spadework.office.reply.TemplateFolder;
+import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.contract.CancellationAcknowledgment;
 import spadework.paperwork.contract.ContractChecks;
@@ -277,6 +279,18 @@ public final class Office {
             Bid bid, String template, Map<String, Object> model, LocalDate date, String language) {
         return printer.apart(
                 template, model, new PageInfo(language, bid.dossier().company().name(), date, ""));
+    }
+
+    /** The page alone of a paper that is printed and not registered, in a language. */
+    public byte[] pageApart(Bid bid, String template, Map<String, Object> model, LocalDate date, String language) {
+        return printer.pageApart(
+                template, model, new PageInfo(language, bid.dossier().company().name(), date, ""));
+    }
+
+    /** The agreed work of a bid in the words that its crew reads. */
+    public Dossier forCrew(Bid bid) {
+        Company company = bid.dossier().company();
+        return bid.dossier().in(words.in(company.letterhead().crewLanguage(), company));
     }
 
     /** Short words in English. */

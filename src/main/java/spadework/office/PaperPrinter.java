@@ -123,11 +123,16 @@ public final class PaperPrinter {
     /** The same in the language that the page names. */
     Map<String, byte[]> apart(String template, Map<String, Object> model, PageInfo info) {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(template + ".pdf", got(press()).print(template, model, info));
+        files.put(template + ".pdf", pageApart(template, model, info));
         files.put(
                 template + ".xlsx",
                 WorkbookPress.print(templates, template, model, info.issued(), Language.ofTag(info.language())));
         return files;
+    }
+
+    /** The page alone, of a paper that no workbook belongs to. */
+    byte[] pageApart(String template, Map<String, Object> model, PageInfo info) {
+        return got(press()).print(template, model, info);
     }
 
     private static byte[] set(PagePress press, Bid bid, PaperModels.Sheet sheet, String recordCode) {

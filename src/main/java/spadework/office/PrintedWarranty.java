@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -186,6 +187,8 @@ public final class PrintedWarranty {
                         .toList());
         put(texts, "warranty notCovered", terms.notCovered());
         put(texts, "warranty duties", terms.duties());
+        new TreeMap<>(company.letterhead().translated(job.head().language()))
+                .forEach((text, said) -> texts.put("company translations \"" + text + "\"", said));
         return texts;
     }
 

@@ -46,7 +46,12 @@ public record Dossier(
 
     /** The same in the words of the homeowner's papers. */
     public Dossier forHomeowner() {
-        return terms.language().equals(homeowner.terms().language())
+        return in(homeowner);
+    }
+
+    /** The same in other words, as the crew reads them; this one where they are in its language. */
+    public Dossier in(HomeownerWords words) {
+        return terms.language().equals(words.terms().language())
                 ? this
                 : new Dossier(
                         job,
@@ -57,8 +62,8 @@ public record Dossier(
                         law,
                         revision,
                         findings,
-                        homeowner.phrases(),
-                        homeowner.terms(),
+                        words.phrases(),
+                        words.terms(),
                         homeowner,
                         photos);
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import spadework.finding.Finding;
 import spadework.job.LimitKind;
+import spadework.job.LocateTicket;
 import spadework.job.SiteLimit;
 
 /** What lies in the ground: the one-call request, private lines, hand digging beside marks. */
@@ -17,7 +18,7 @@ final class UtilityRules implements Rule {
     @Override
     public List<Finding> check(Facts facts) {
         List<Finding> found = new ArrayList<>();
-        Optional<String> ticket = facts.job().site().locateTicket();
+        Optional<String> ticket = facts.job().site().locateTicket().map(LocateTicket::number);
         found.add(
                 ticket.isPresent()
                         ? must("locate-keep", "", ONE_CALL, "ticket", ticket.get())

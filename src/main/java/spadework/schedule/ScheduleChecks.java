@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.schedule;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import spadework.company.Company;
 import spadework.company.WorkCalendar;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.job.Job;
+import spadework.job.LocateTicket;
 import spadework.job.Schedule;
 import spadework.job.WaitFor;
 
@@ -47,6 +51,7 @@ public final class ScheduleChecks {
                             "finish", calendar.finish().toString(),
                             "stated", stated.latestFinish().toString())));
         }
+        ticketRunsOut(job, calendar).ifPresent(found::add);
         int room = worked.between(stated.earliestStart(), stated.latestFinish());
         if (stated.workingDays() > room) {
             found.add(finding(
@@ -95,6 +100,26 @@ public final class ScheduleChecks {
                             "weather", WorkCalendar.USUAL.weather().text())));
         }
         return found;
+    }
+
+    /** Whether the trench stands open, by the calendar, after the last day of the locate ticket. */
+    private static Optional<Finding> ticketRunsOut(Job job, CrewCalendar calendar) {
+        Optional<LocalDate> last =
+                calendar.openDays().stream().map(WorkDay::date).max(Comparator.naturalOrder());
+        return job.site()
+                .locateTicket()
+                .flatMap(LocateTicket::until)
+                .filter(until -> last.filter(until::isBefore).isPresent())
+                .map(until -> new Finding(
+                        "locate-runs-out",
+                        Severity.MUST,
+                        "",
+                        Map.of(
+                                "until",
+                                until.toString(),
+                                "last",
+                                last.orElseThrow().toString()),
+                        "state one-call laws (from memory)"));
     }
 
     private static String days(int count) {

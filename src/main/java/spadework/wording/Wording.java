@@ -4,6 +4,7 @@ package spadework.wording;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.Optional;
+import java.util.PropertyResourceBundle;
 import java.util.ResourceBundle;
 
 /**
@@ -32,7 +33,11 @@ public record Wording(ResourceBundle texts, Language language) {
      * @throws MissingResourceException if its package has none in that language
      */
     public Wording in(Language other) {
-        return new Wording(ResourceBundle.getBundle(texts.getBaseBundleName(), other.words(), ONLY_THAT), other);
+        ResourceBundle found = ResourceBundle.getBundle(texts.getBaseBundleName(), other.words(), ONLY_THAT);
+        if (!found.getLocale().equals(other.words())) {
+            throw missing(other, "");
+        }
+        return new Wording(found, other);
     }
 
     /**
@@ -52,9 +57,19 @@ public record Wording(ResourceBundle texts, Language language) {
      * The sentence of a key.
      *
      * @param values what stands in it for {@code {0}}, {@code {1}} and so on
-     * @throws MissingResourceException if there is none
+     * @throws MissingResourceException if there is none in this language: English is no stand-in for a sentence that
+     *     its reader cannot read
      */
     public String get(String key, Object... values) {
-        return Sentence.of(texts.getString(key), language, values);
+        Object text = texts instanceof PropertyResourceBundle own ? own.handleGetObject(key) : texts.getObject(key);
+        if (text == null) {
+            throw missing(language, key);
+        }
+        return Sentence.of((String) text, language, values);
+    }
+
+    private MissingResourceException missing(Language asked, String key) {
+        String bundle = texts.getBaseBundleName();
+        return new MissingResourceException(bundle + " has no words in " + asked.code() + " " + key, bundle, key);
     }
 }

@@ -110,7 +110,7 @@ public final class Jobs {
                 new Soil(Texture.LOAM, Seepage.NONE, SoilType.B),
                 Optional.empty(),
                 List.of(),
-                Optional.of("T-1"),
+                Optional.of(new LocateTicket("T-1", Optional.empty())),
                 Optional.empty(),
                 List.of());
     }

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -18,6 +19,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import spadework.office.Bid;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.crew.CrewHold;
+import spadework.paperwork.crew.CrewHolds;
+import spadework.paperwork.crew.CrewSheet;
+import spadework.paperwork.crew.CrewSheetPaper;
+import spadework.paperwork.crew.HoldStep;
 import spadework.paperwork.part.FindingNote;
 import spadework.paperwork.scope.ScopeOfWork;
 import spadework.paperwork.scope.ScopePaper;
@@ -25,13 +31,19 @@ import spadework.paperwork.scope.ScopeStep;
 import spadework.paperwork.scope.StepEvidence;
 import spadework.samples.GeneratedBids;
 import spadework.samples.SpanishDossiers;
+import spadework.schedule.CrewCalendar;
 
-/** Steps and notes of jobs by seed, which ask for more of the rules than the samples do: no English is left in them. */
+/**
+ * Steps, notes and crew sheets of jobs by seed, which ask for more of the rules than the samples do: no English is left
+ * in them.
+ */
 class SpanishScopeTest {
     /** As they are written in the United States. */
     private static final List<String> UNITS = List.of("gal", "ton");
 
     private static final Path WORDS = Path.of("templates/words");
+
+    private static final Path CREW = Path.of("src/main/resources/spadework/paperwork/crew");
 
     @Test
     void stepsAndNotesOfJobsBySeedAreSpanish() throws Exception {
@@ -55,6 +67,65 @@ class SpanishScopeTest {
             assertThat(left).as(bid.dossier().job().head().title()).isEmpty();
         }
         assertThat(noted).hasSizeGreaterThan(15);
+    }
+
+    /** The sheet and the phone print the same record; both print these sentences and no others. */
+    @Test
+    void crewSheetsOfJobsBySeedAreSpanish() throws Exception {
+        Set<String> english = new TreeSet<>();
+        Set<String> spanish = new TreeSet<>();
+        for (Path bundle : List.of(WORDS.resolve("terms"), WORDS.resolve("findings"), CREW.resolve("words"))) {
+            english.addAll(words(texts(Path.of(bundle + ".properties"))));
+            spanish.addAll(words(texts(Path.of(bundle + "_es.properties"))));
+        }
+        english.removeAll(spanish);
+        english.removeAll(UNITS);
+        assertThat(english).contains("hold", "ladder", "nobody", "code").hasSizeGreaterThan(400);
+        int stopped = 0;
+        for (Bid bid : GeneratedBids.of(60)) {
+            Dossier dossier = SpanishDossiers.of(bid.dossier()).forHomeowner();
+            CrewSheet sheet = CrewSheetPaper.of(
+                    dossier,
+                    CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff()),
+                    dossier.job().issued());
+            List<HoldStep> steps = List.of(
+                    new HoldStep(1, "A", 12, OptionalInt.of(2)),
+                    new HoldStep(2, "A", 15, OptionalInt.empty()),
+                    new HoldStep(3, "", 40, OptionalInt.of(5)));
+            stopped += sheet.stops().isEmpty() ? 0 : 1;
+            Set<String> left = words(said(sheet, CrewHolds.of(steps, "alcance.pdf", sheet.language())));
+            left.retainAll(english);
+            left.removeAll(typed(dossier));
+            left.removeAll(onTheCrewsSheet(dossier));
+            assertThat(left).as(bid.dossier().job().head().title()).isEmpty();
+        }
+        assertThat(stopped).isGreaterThan(5);
+    }
+
+    private static String said(CrewSheet sheet, List<CrewHold> holds) {
+        List<String> texts = new ArrayList<>(sheet.say().values());
+        sheet.calls().forEach(call -> texts.add(call.who() + " " + call.number()));
+        sheet.stops().forEach(stop -> texts.add(stop.says() + stop.blanks() + stop.ticks()));
+        sheet.trenches()
+                .forEach(dug -> texts.add(
+                        dug.where() + " " + dug.trench() + " " + dug.bank() + " " + dug.finish() + " " + dug.beside()));
+        sheet.edges().forEach(edge -> texts.add(edge.b() + " " + edge.c()));
+        sheet.plan().forEach(days -> texts.add(days.days() + " " + days.on() + " " + days.what()));
+        sheet.days().forEach(day -> texts.add(day.on() + " " + day.places()));
+        sheet.log().forEach(part -> part.rows().forEach(row -> texts.add(row.what() + " " + row.planned())));
+        holds.forEach(
+                hold -> texts.add(hold.name() + " " + hold.what() + " " + hold.step() + " " + hold.alternative()));
+        return String.join("\n", texts).replaceAll("label=|what=|DayPlace|#page=", "");
+    }
+
+    /** What somebody wrote that the crew's sheet repeats: where walls are, the office, who accepted what and why. */
+    private static Set<String> onTheCrewsSheet(Dossier dossier) {
+        List<String> typed = new ArrayList<>();
+        dossier.job().walls().forEach(wall -> typed.add(wall.where()));
+        dossier.job().acceptedStops().forEach(stop -> typed.add(stop.by() + " " + stop.why()));
+        dossier.company().contactPerson().ifPresent(person -> typed.add(person.name()));
+        typed.add(dossier.job().site().address().text());
+        return words(String.join("\n", typed));
     }
 
     private static List<FindingNote> notes(ScopeOfWork scope) {

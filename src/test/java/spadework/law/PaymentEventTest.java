@@ -48,6 +48,37 @@ class PaymentEventTest {
         assertThat(PaymentEvent.of(when, false)).isEqualTo(event);
     }
 
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            La primera zanja está abierta                              | WORK_DONE
+            La primera zanja esta abierta                              | WORK_DONE
+            Las paredes están recubiertas y usted las vio              | WORK_DONE
+            La parte de afuera de las paredes está terminada           | WORK_DONE
+            Usted vio la prueba con agua                               | WORK_DONE
+            El terreno está nivelado, y usted dio su visto bueno       | WORK_DONE
+            Terminación                                                | WORK_DONE
+            La pared está recubierta, antes de taparla                 | WORK_DONE
+            El contrato está firmado y la pared está terminada         | WORK_DONE
+            Usted firma el contrato                                    | BEFORE_WORK
+            El día en que llega la máquina                             | BEFORE_WORK
+            Llega la niveladora                                        | BEFORE_WORK
+            Se hizo el pedido y el material está en su lugar           | BEFORE_WORK
+            Llega la membrana a prueba de agua                         | BEFORE_WORK
+            El contrato está completo                                  | UNSAID
+            El permiso está aprobado                                   | BEFORE_WORK
+            Permiso aprobado                                           | BEFORE_WORK
+            Dos días antes de que la zanja esté excavada               | BEFORE_WORK
+            Primer día de trabajo                                      | BEFORE_WORK
+            Usted vio nuestros planos                                  | UNSAID
+            El hoyo de prueba está excavado                            | UNSAID
+            La lista de tubos                                          | UNSAID
+            Pago a la vista                                            | UNSAID
+            El primero de junio                                        | UNSAID
+            """)
+    void spanishWordsTellTheSame(String when, PaymentEvent event) {
+        assertThat(PaymentEvent.of(when, false)).isEqualTo(event);
+    }
+
     /** A mark at signing outweighs what the words claim. */
     @Test
     void depositIsBeforeTheWorkWhateverItsWordsSay() {

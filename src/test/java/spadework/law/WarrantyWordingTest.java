@@ -44,6 +44,25 @@ class WarrantyWordingTest {
             A life-time guarantee. | lifetime-bare
             Good for a life time. | lifetime-bare
             We warrant the drain. The warranty holds for life. | lifetime-bare
+            Esta garantía se da en lugar de toda otra garantía, expresa o implícita. | implied-disclaimed
+            ESTA GARANTIA SUSTITUYE A TODAS LAS DEMAS GARANTIAS. | implied-disclaimed
+            La bomba se vende tal como está. | implied-disclaimed
+            La pared se acepta en el estado en que se encuentra. | implied-disclaimed
+            Tal cual, con todos sus defectos. | implied-disclaimed
+            No hay garantía de comerciabilidad. | implied-disclaimed
+            No se da ninguna garantía implícita. | implied-disclaimed
+            No ofrecemos garantías expresas ni implícitas. | implied-disclaimed
+            No hay otras garantías. | implied-disclaimed
+            Se excluyen todas las garantías implícitas. | implied-disclaimed
+            Las garantías implícitas quedan excluidas. | implied-disclaimed
+            La idoneidad para un fin determinado queda excluida. | implied-disclaimed
+            El comprador renuncia a toda garantía. | implied-disclaimed
+            Esta es la única y exclusiva garantía. | implied-disclaimed
+            Sin garantía de ningún tipo. | implied-disclaimed
+            La bomba se instala sin garantía. | implied-disclaimed
+            Garantía de por vida. | lifetime-bare
+            Damos una garantía vitalicia en las paredes. | lifetime-bare
+            La garantía vale para toda la vida. | lifetime-bare
             """)
     void forbiddenWordingIsAStopThatNamesTheText(String text, String id) {
         assertThat(WarrantyWording.of(Map.of("terms 3", text))).singleElement().satisfies(finding -> {
@@ -81,6 +100,17 @@ class WarrantyWordingTest {
                 "Fill the trench as is usual in clay.",
                 "Implied warranties last as long as this warranty does.",
                 "We repair or replace a covered part. You pay nothing.",
+                "Garantía de por vida: mientras el primer dueño tenga la casa.",
+                "Una garantía por la vida de la casa.",
+                "El tubo viejo se queda; lo dejamos tal como está.",
+                "Grava en lugar de tierra vegetal junto a la pared.",
+                "Grava lavada en vez de cualquier otro relleno.",
+                "Esta garantía no cubre ninguna otra pared.",
+                "La bomba misma, que garantiza su fabricante, y el agua que entra mientras está parada.",
+                "Las garantías implícitas duran lo que dura esta garantía.",
+                "La forma de la pared, tal como está en el plano.",
+                "Excluido de esta garantía: el piso de concreto.",
+                "No se hace ningún trabajo sin un papel firmado. La garantía empieza el día en que se termina.",
                 "No work is done without a signed paper. The warranty starts on the day of completion."
             })
     void ordinaryWordingPasses(String text) {
@@ -91,6 +121,8 @@ class WarrantyWordingTest {
     @CsvSource(delimiter = '|', textBlock = """
             Implied warranties are limited to the term above. | true
             This warranty lasts ten years. | false
+            Las garantías implícitas se limitan al plazo de arriba. | true
+            Esta garantía dura diez años. | false
             """)
     void limitOfImpliedWarrantiesIsSeen(String text, boolean limits) {
         assertThat(WarrantyWording.limitsImplied(text)).isEqualTo(limits);

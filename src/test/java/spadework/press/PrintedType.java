@@ -69,6 +69,11 @@ public final class PrintedType {
         }
     }
 
+    /** Every letter, page by page. */
+    public List<Letter> letters() {
+        return List.copyOf(letters);
+    }
+
     /** The smallest size of any letter, in points. */
     public double least() {
         return letters.stream().mapToDouble(Letter::points).min().orElseThrow();

@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import spadework.job.Job;
+import spadework.job.JobWarranty;
 import spadework.job.OutletKind;
 import spadework.job.Space;
 import spadework.job.WarrantyPart;
@@ -57,5 +58,32 @@ class JobWarrantyTest {
         job.warranty().parts().forEach(part -> sentences.add(part.promise()));
 
         assertThat(sentences).hasSizeGreaterThan(15).allMatch(sentence -> sentence.matches("[A-Z].*[a-z]\\."));
+    }
+
+    /** A contractor may type in Spanish what a job says of its own. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("samples")
+    void spanishTextsAreReadForTheJobToo(Path sample) {
+        Job job = Samples.bid(sample).dossier().job();
+        boolean sump = job.water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP);
+        boolean roofLine = !job.water().roofLines().isEmpty();
+        boolean crawlSpace = job.site().space() == Space.CRAWL_SPACE;
+        assertThat(JobWarranty.said(
+                        List.of(
+                                "La bomba misma, que garantiza su fabricante.",
+                                "Línea de techo que colocamos",
+                                "Cubierta del suelo del espacio bajo la casa"),
+                        job))
+                .hasSize((sump ? 1 : 0) + (roofLine ? 1 : 0) + (crawlSpace ? 1 : 0));
+        assertThat(JobWarranty.said(
+                        List.of(
+                                "El agua sale por la salida, o llega al pozo de bombeo.",
+                                "Cada otoño, limpie las canaletas y el filtro de hojas de cada bajante."),
+                        job))
+                .containsExactly(
+                        sump ? "El agua sale por la salida, o llega al pozo de bombeo." : "El agua sale por la salida.",
+                        roofLine
+                                ? "Cada otoño, limpie las canaletas y el filtro de hojas de cada bajante."
+                                : "Cada otoño, limpie las canaletas.");
     }
 }

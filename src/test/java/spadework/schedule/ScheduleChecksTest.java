@@ -4,6 +4,7 @@ package spadework.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.finding.Finding;
+import spadework.job.Job;
+import spadework.job.LocateTicket;
 import spadework.job.Schedule;
+import spadework.job.Site;
 import spadework.job.WaitFor;
 import spadework.job.Waits;
 
@@ -52,6 +56,25 @@ class ScheduleChecksTest {
         late.ifPresent(finding -> assertThat(finding.values())
                 .containsEntry("finish", "2026-09-11")
                 .containsEntry("stated", finish));
+    }
+
+    /** Five days of digging from Monday the 7th stand open until Friday the 11th. */
+    @ParameterizedTest(name = "ticket valid through {0}: {1}")
+    @CsvSource({"2026-09-11, false", "2026-09-10, true"})
+    void ticketThatRunsOutWhileATrenchIsOpenIsFound(String until, boolean isFound) {
+        DayBooks books =
+                new DayBooks(DayBooks.calendar(1, "0", 5), DayBooks.schedule("2026-09-07", "2026-12-31", 20)).dig("40");
+        Job job = books.job();
+        Site site =
+                job.site().withLocateTicket(Optional.of(new LocateTicket("T-1", Optional.of(LocalDate.parse(until)))));
+        Optional<Finding> late =
+                find(ScheduleChecks.of(job.withSite(site), books.company(), books.laid()), "locate-runs-out");
+        assertThat(late.isPresent()).isEqualTo(isFound);
+        late.ifPresent(finding ->
+                assertThat(finding.values()).containsEntry("until", until).containsEntry("last", "2026-09-11"));
+        assertThat(find(found(DayBooks.schedule("2026-09-07", "2026-12-31", 20), "40"), "locate-runs-out"))
+                .as("nobody wrote down how long the ticket holds")
+                .isEmpty();
     }
 
     /** From Monday the 7th to Friday the 18th there are ten working days. */

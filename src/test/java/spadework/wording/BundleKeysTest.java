@@ -114,6 +114,28 @@ class BundleKeysTest {
         assertThat(papers).containsAll(shown);
     }
 
+    /** What has to be done prints in a Spanish scope, unless its step says it or it is told to the office alone. */
+    @Test
+    void noFindingOfTheOfficeThatHasToBeDonePrintsInAScope() throws IOException {
+        String plan = Files.readString(Path.of("src/main/java/spadework/paperwork/scope/StepPlan.java"));
+        Set<String> due = new TreeSet<>();
+        try (Stream<Path> rules = Files.list(RULES)) {
+            for (Path rule : rules.toList()) {
+                Pattern.compile("\\b(?:must|stop)\\(\\s*\"([a-z0-9-]+)\"")
+                        .matcher(Files.readString(rule))
+                        .results()
+                        .map((MatchResult found) -> found.group(1))
+                        .filter(OFFICE_FINDINGS::contains)
+                        .forEach(due::add);
+            }
+        }
+        assertThat(due).contains("sump-lead", "hand-item-missing");
+        due.remove("soil-not-named");
+        assertThat(due)
+                .as("\"soil-not-named\" is a calculator's, which is given a slope and no job")
+                .allMatch(id -> plan.contains('"' + id + '"'));
+    }
+
     private static Set<String> forHomeowners(Path english) throws IOException {
         Set<String> keys = keys(english);
         if (english.equals(TERMS)) {

@@ -23,7 +23,8 @@ import spadework.office.crew.CrewPapers;
         name = "sheet",
         description = {
             "Print what the crew takes to the trench: what is done on which day, walls, hold points, the competent",
-            "person's day sheet, and the log to fill in, also as a table (CSV). Nothing in it says what anything costs."
+            "person's day sheet, and the log to fill in, also as a table (CSV); the same to read on a phone, and the",
+            "scope of work that the codes at the hold points lead into. Nothing in it says what anything costs."
         },
         footerHeading = "%nExample:%n",
         footer = "  spadework crew sheet jobs/2026-014 --out documents")

@@ -52,6 +52,7 @@ final class JobPages {
         page.field("/site/house/northSouth", 2);
         page.field("/site/insideFloor", 2);
         page.field("/site/locateTicket", 2);
+        page.field("/site/locateUntil", 2);
         page.field("/site/house/front", 2);
         page.field("/site/house/door", 2);
         page.field("/site/benchmark", 8);

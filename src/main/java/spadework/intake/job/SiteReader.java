@@ -2,10 +2,13 @@
 package spadework.intake.job;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
 import spadework.intake.source.ObjectFields;
 import spadework.intake.source.Texts;
 import spadework.intake.source.ValueKind;
 import spadework.intake.value.Addresses;
+import spadework.intake.value.CalendarDates;
 import spadework.intake.value.Choices;
 import spadework.intake.value.Counts;
 import spadework.intake.value.Limits;
@@ -13,6 +16,7 @@ import spadework.intake.value.Measures;
 import spadework.job.Catchment;
 import spadework.job.House;
 import spadework.job.LimitKind;
+import spadework.job.LocateTicket;
 import spadework.job.Rain;
 import spadework.job.Seepage;
 import spadework.job.Side;
@@ -44,9 +48,23 @@ public final class SiteReader {
                 fields.get("soil", ValueKind.object(SiteReader::soil)),
                 fields.find("rain", ValueKind.object(SiteReader::rain)),
                 fields.list("limits", ValueKind.object(SiteReader::limit)),
-                fields.find("locateTicket", Texts.LABEL),
+                ticket(fields),
                 fields.find("catchment", ValueKind.object(SiteReader::catchment)),
                 fields.list("testPits", ValueKind.object(SiteReader::testPit)));
+    }
+
+    private static Optional<LocateTicket> ticket(ObjectFields fields) {
+        Optional<String> number = fields.find("locateTicket", Texts.LABEL);
+        Optional<LocalDate> until = fields.find("locateUntil", CalendarDates.DATE);
+        if (fields.node().at("locateUntil").json() != null
+                && fields.node().at("locateTicket").json() == null) {
+            fields.node()
+                    .fault(
+                            "\"locateUntil\" without \"locateTicket\"",
+                            "the last day of a ticket beside its number",
+                            "add \"locateTicket\"");
+        }
+        return number.map(ticket -> new LocateTicket(ticket, until));
     }
 
     private static TestPit testPit(ObjectFields fields) {

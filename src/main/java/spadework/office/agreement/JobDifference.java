@@ -19,6 +19,7 @@ public final class JobDifference {
             "/acceptedStops",
             "/notes",
             "/site/locateTicket",
+            "/site/locateUntil",
             "/signing",
             "/accepted",
             "/changes",

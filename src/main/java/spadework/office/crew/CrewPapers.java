@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import spadework.finding.Fault;
@@ -20,17 +21,24 @@ import spadework.job.AsBuilt;
 import spadework.job.BuiltPipe;
 import spadework.office.Bid;
 import spadework.office.BidResult;
+import spadework.office.HomeownerPapers;
 import spadework.office.Office;
 import spadework.office.Outcome;
+import spadework.office.PaperKind;
 import spadework.office.Refusal;
 import spadework.office.files.PaperFolder;
 import spadework.office.reply.Reply;
 import spadework.office.start.JobEdit;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.crew.CrewHold;
+import spadework.paperwork.crew.CrewHolds;
 import spadework.paperwork.crew.CrewLog;
 import spadework.paperwork.crew.CrewSheet;
 import spadework.paperwork.crew.CrewSheetPaper;
 import spadework.paperwork.crew.LogRow;
+import spadework.paperwork.scope.ScopePaper;
+import spadework.paperwork.scope.ScopeSteps;
+import spadework.press.svg.SquareCode;
 import spadework.schedule.CrewCalendar;
 import spadework.wording.Wording;
 
@@ -41,6 +49,15 @@ public final class CrewPapers {
     private static final String FOLDER = "for-the-crew";
 
     private static final String SHEET = "crew-sheet";
+    /** The same to be read on a phone. */
+    private static final String PHONE = "crew-sheet-phone";
+
+    /** The scope of work, to whose pages the codes at the hold points lead. */
+    private static final String SCOPE = PaperKind.SCOPE.file() + ".pdf";
+
+    /** Side of a code at a hold point, in points. */
+    private static final double CODE = 62;
+
     private static final String LOG = "crew-log.csv";
     private static final String STARTED = "started";
 
@@ -51,7 +68,8 @@ public final class CrewPapers {
     }
 
     /**
-     * Prints the crew's sheet, as page and workbook, and the blank log, of the day since which the work is agreed.
+     * Prints the crew's sheet, as page, as page for a phone and as workbook, the scope of work that its codes lead
+     * into, and the blank log, of the day since which the work is agreed.
      *
      * @param out the folder into which the job's papers go
      * @throws IOException if a file cannot be read or written
@@ -81,12 +99,26 @@ public final class CrewPapers {
                     bid.openStops().stream().map(office::described).toList());
         }
         LocalDate on = day.apply(bid);
-        CrewCalendar calendar = calendar(bid.dossier());
-        CrewSheet sheet = CrewSheetPaper.of(bid.dossier(), calendar, on);
-        Map<String, byte[]> files = new LinkedHashMap<>(office.printedApart(
-                bid, SHEET, Map.of("crew", sheet), on, sheet.language().tag()));
-        files.put(LOG, CrewLogFile.blank(CrewLog.of(bid.dossier(), calendar), sheet.language()));
-        return new Outcome.Printed(PaperFolder.write(out, bid.dossier().job().number(), FOLDER, files));
+        Dossier dossier = office.forCrew(bid);
+        CrewCalendar calendar = calendar(dossier);
+        CrewSheet sheet = CrewSheetPaper.of(dossier, calendar, on);
+        byte[] scope = office.page(bid, PaperKind.SCOPE);
+        Map<String, Object> model = model(bid, sheet, scope);
+        String language = sheet.language().tag();
+        Map<String, byte[]> files = new LinkedHashMap<>(office.printedApart(bid, SHEET, model, on, language));
+        files.put(PHONE + ".pdf", office.pageApart(bid, PHONE, model, on, language));
+        files.put(SCOPE, scope);
+        files.put(LOG, CrewLogFile.blank(CrewLog.of(dossier, calendar), sheet.language()));
+        return new Outcome.Printed(PaperFolder.write(out, dossier.job().number(), FOLDER, files));
+    }
+
+    /** The sheet with its hold points, and the code of each by what it says. */
+    private static Map<String, Object> model(Bid bid, CrewSheet sheet, byte[] scope) throws IOException {
+        ScopeSteps steps = ScopePaper.steps(HomeownerPapers.words(bid.dossier(), "scope"));
+        List<CrewHold> holds = CrewHolds.of(ScopeHolds.of(steps, scope), SCOPE, sheet.language());
+        Map<String, String> codes = new TreeMap<>();
+        holds.forEach(hold -> codes.put(hold.link(), SquareCode.of(hold.link(), hold.alternative(), CODE)));
+        return Map.of("crew", sheet, "holds", holds, "codes", codes);
     }
 
     /**
@@ -99,7 +131,7 @@ public final class CrewPapers {
         if (answer instanceof Refusal refusal) {
             return refused(refusal.faults());
         }
-        Dossier dossier = ((Bid) answer).dossier();
+        Dossier dossier = office.forCrew((Bid) answer);
         List<LogRow> rows = CrewLog.of(dossier, calendar(dossier)).stream()
                 .flatMap(part -> part.rows().stream())
                 .toList();

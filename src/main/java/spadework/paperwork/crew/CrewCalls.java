@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import spadework.company.Company;
 import spadework.company.ContactPerson;
 import spadework.job.LimitKind;
+import spadework.job.LocateTicket;
 import spadework.job.Site;
 import spadework.job.SiteLimit;
 import spadework.paperwork.Dossier;
@@ -37,9 +38,14 @@ final class CrewCalls {
         calls.add(new CrewCall(
                 WORDS.in(language).get("call.marks"),
                 site.locateTicket()
-                        .map(ticket -> WORDS.in(language).get("call.ticket", ticket))
+                        .map(ticket -> WORDS.in(language).get("call.ticket", ticket.number()))
                         .orElseGet(() -> WORDS.in(language).get("call.no-ticket"))));
-        calls.add(new CrewCall(WORDS.in(language).get("call.valid"), ""));
+        calls.add(new CrewCall(
+                WORDS.in(language).get("call.valid"),
+                site.locateTicket()
+                        .flatMap(LocateTicket::until)
+                        .map(language::day)
+                        .orElse("")));
         owners(site).forEach(owner -> calls.add(new CrewCall(WORDS.in(language).get("call." + owner), "")));
         return calls;
     }

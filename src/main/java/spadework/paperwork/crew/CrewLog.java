@@ -39,7 +39,7 @@ public final class CrewLog {
     private CrewLog(Dossier dossier) {
         this.dossier = dossier;
         this.job = dossier.job();
-        this.language = dossier.company().letterhead().crewLanguage();
+        this.language = dossier.terms().language();
     }
 
     /** The whole log: each day's look at the trench, each wall, the pipes, the water tests, the job. */

@@ -59,6 +59,9 @@ public final class CrewSheetPaper {
             "trench-open",
             "hold-points",
             "hold-points-are",
+            "hold-codes",
+            "on-paper",
+            "phone-only",
             "day-sheet",
             "day-tab",
             "day-sheet-look",
@@ -87,7 +90,7 @@ public final class CrewSheetPaper {
 
     private CrewSheetPaper(Dossier dossier) {
         this.dossier = dossier;
-        this.language = dossier.company().letterhead().crewLanguage();
+        this.language = dossier.terms().language();
     }
 
     /**

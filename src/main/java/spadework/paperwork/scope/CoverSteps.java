@@ -4,6 +4,7 @@ package spadework.paperwork.scope;
 import java.util.ArrayList;
 import java.util.List;
 import spadework.job.Job;
+import spadework.job.LocateTicket;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.part.FindingNote;
 
@@ -19,7 +20,7 @@ final class CoverSteps {
             texts.add(StepKind.ENGINEER, "", List.of(StepEvidence.figures(texts.text("scope.letter-of"), 1)));
         }
         texts.sold(StepKind.PERMIT, "");
-        String ticket = job.site().locateTicket().orElse("");
+        String ticket = job.site().locateTicket().map(LocateTicket::number).orElse("");
         texts.add(StepKind.LOCATE, ticket.isEmpty() ? ".open" : "", List.of(), "ticket", ticket);
         texts.add(StepKind.PRIVATE_LINES, "", List.of());
         texts.sold(StepKind.SET_UP, "");

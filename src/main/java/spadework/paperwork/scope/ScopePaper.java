@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import spadework.drawing.shape.Scene;
 import spadework.job.Job;
+import spadework.job.LocateTicket;
 import spadework.job.OutletKind;
 import spadework.job.Soil;
 import spadework.paperwork.Dossier;
@@ -53,12 +54,18 @@ public final class ScopePaper {
                                 .toList(),
                         dossier.terms()),
                 new ScopeSite(
-                        job.site().locateTicket().orElse(""),
+                        job.site().locateTicket().map(LocateTicket::number).orElse(""),
                         soil(dossier, job.site().soil()),
                         dossier.phrases().deference()),
                 job.protection(),
                 ofWalls(notes, job, false),
                 AgreedParts.of(dossier.terms(), job));
+    }
+
+    /** All steps of the work as the scope numbers them. */
+    public static ScopeSteps steps(Dossier dossier) {
+        return StepPlan.of(
+                dossier, new WallWorks(dossier).all(), new PipeWorks(dossier).all(), FindingNotes.forCrew(dossier));
     }
 
     /** The day that the scope carries: that of the last change order in it, else the proposal's. */

@@ -2,6 +2,7 @@
 package spadework.office.crew;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -13,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -22,6 +24,9 @@ import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -36,6 +41,7 @@ import spadework.job.AsBuilt;
 import spadework.job.BuiltWall;
 import spadework.job.CoatReadings;
 import spadework.job.DayInspection;
+import spadework.job.Wall;
 import spadework.measure.FilmThickness;
 import spadework.office.Bid;
 import spadework.office.JobPaper;
@@ -45,10 +51,17 @@ import spadework.office.PaperKind;
 import spadework.office.SampleJobFolder;
 import spadework.office.reply.Reply;
 import spadework.office.reply.TemplateFolder;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.crew.CrewSheet;
+import spadework.paperwork.crew.CrewSheetPaper;
+import spadework.paperwork.crew.CrewTrench;
 import spadework.press.PageText;
+import spadework.press.PrintedCodes;
+import spadework.press.PrintedType;
 import spadework.press.VeraPdf;
 import spadework.press.WorkbookDump;
 import spadework.samples.Samples;
+import spadework.schedule.CrewCalendar;
 
 /** The crew takes a sheet to the trench; what it writes down comes back into the job as what was built. */
 class CrewPapersTest {
@@ -147,6 +160,8 @@ class CrewPapersTest {
                 .containsExactlyInAnyOrder(
                         "2026-014/for-the-crew/crew-sheet.pdf",
                         "2026-014/for-the-crew/crew-sheet.xlsx",
+                        "2026-014/for-the-crew/crew-sheet-phone.pdf",
+                        "2026-014/for-the-crew/scope-of-work.pdf",
                         "2026-014/for-the-crew/crew-log.csv");
     }
 
@@ -301,6 +316,111 @@ class CrewPapersTest {
                 .allSatisfy(text -> assertThat(text).hasSizeGreaterThan(700));
     }
 
+    /** A screen is about half as wide as it is high; nobody turns it or pulls it wider to read a line. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"block-basement-to-swale", "poured-basement-with-sump", "stone-wall-engineer-first"})
+    void phoneGetsOneNarrowColumnWithABlockForEachTrench(String sample) throws IOException {
+        Path job = Path.of("sample-quotes", sample, "job.json");
+        Bid bid = Samples.bid(job.getParent());
+        byte[] phone = Files.readAllBytes(printed(job).get("crew-sheet-phone.pdf"));
+        try (PDDocument document = Loader.loadPDF(phone)) {
+            assertThat(document.getPages()).hasSizeGreaterThan(3).allSatisfy(page -> {
+                assertThat(page.getMediaBox().getWidth()).isEqualTo(3.2f * 72, within(0.1f));
+                assertThat(page.getMediaBox().getHeight()).isEqualTo(6.5f * 72, within(0.1f));
+            });
+        }
+        assertThat(PrintedType.of(phone).letters()).hasSizeGreaterThan(2000).allSatisfy(letter -> {
+            assertThat(letter.points()).isGreaterThanOrEqualTo(9 - PrintedType.HAIR);
+            assertThat(letter.x()).isBetween(14f, 3.2f * 72 - 14);
+        });
+        assertThat(VeraPdf.failedRules(phone)).isEmpty();
+        String text = PageText.all(phone);
+        for (CrewTrench dug : sheet(bid).trenches()) {
+            assertThat(text).contains(dug.label() + ", " + dug.where());
+            assertThat(unbroken(text)).contains(unbroken(dug.trench()), unbroken(dug.bank()));
+            dug.beside().forEach(one -> assertThat(unbroken(text)).containsIgnoringCase(unbroken(one)));
+        }
+        sheet(bid).stops().forEach(stop -> assertThat(unbroken(text)).contains(unbroken(stop.says())));
+        bid.dossier()
+                .job()
+                .walls()
+                .forEach(wall -> assertThat(text)
+                        .contains("Hold point 1, wall " + wall.label(), "Hold point 2, wall " + wall.label()));
+    }
+
+    private static CrewSheet sheet(Bid bid) {
+        Dossier dossier = bid.dossier();
+        return CrewSheetPaper.of(
+                dossier, CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff()), ON);
+    }
+
+    /** Without what breaks its lines. */
+    private static String unbroken(String text) {
+        return text.replaceAll("\\s+", "");
+    }
+
+    /** Read as a phone reads them, off the printed page, and held against the scope that lies beside the sheet. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({
+        "block-basement-to-swale, crew-sheet.pdf",
+        "block-basement-to-swale, crew-sheet-phone.pdf",
+        "poured-basement-with-sump, crew-sheet.pdf",
+        "poured-basement-with-sump, crew-sheet-phone.pdf",
+        "crawl-space-between-houses, crew-sheet-phone.pdf",
+        "stone-wall-engineer-first, crew-sheet.pdf"
+    })
+    void codeOfEachHoldPointLeadsToThePageOfItsStep(String sample, String file) throws IOException {
+        Map<String, Path> printed = printed(Path.of("sample-quotes", sample, "job.json"));
+        byte[] sheet = Files.readAllBytes(printed.get(file));
+        List<String> scope = PageText.pages(Files.readAllBytes(printed.get("scope-of-work.pdf")));
+        List<String> walls = Samples.bid(Path.of("sample-quotes", sample)).dossier().job().walls().stream()
+                .map(Wall::label)
+                .toList();
+        List<String> expected = new ArrayList<>();
+        for (String wall : walls) {
+            for (int point : List.of(1, 2)) {
+                expected.add(link(scope, "Wall " + wall + ", ", point));
+            }
+        }
+        expected.add(link(scope, "", 3));
+        assertThat(PrintedCodes.in(sheet)).containsExactlyInAnyOrderElementsOf(expected);
+        assertThat(unbroken(PageText.all(sheet))).contains(expected);
+    }
+
+    /** The one page of the scope with that heading on which that hold point stands. */
+    private static String link(List<String> scope, String heading, int point) {
+        List<Integer> pages = IntStream.rangeClosed(1, scope.size())
+                .filter(page -> scope.get(page - 1).contains(heading)
+                        && scope.get(page - 1).contains("Hold point " + point))
+                .boxed()
+                .toList();
+        assertThat(pages).as(heading + point).hasSize(1);
+        return "scope-of-work.pdf#page=" + pages.get(0);
+    }
+
+    @Test
+    void codesHaveAnAlternativeThatSaysWhatTheyRead() throws IOException {
+        byte[] sheet = Files.readAllBytes(printed(job()).get("crew-sheet.pdf"));
+        assertThat(VeraPdf.failedRules(sheet)).isEmpty();
+        try (PDDocument document = Loader.loadPDF(sheet)) {
+            assertThat(alternatives(
+                            document.getDocumentCatalog().getStructureTreeRoot().getKids()))
+                    .filteredOn(text -> text.startsWith("Square code that reads scope-of-work.pdf#page="))
+                    .hasSize(PrintedCodes.in(sheet).size());
+        }
+    }
+
+    private static List<String> alternatives(List<Object> kids) {
+        List<String> texts = new ArrayList<>();
+        for (Object kid : kids) {
+            if (kid instanceof PDStructureElement element) {
+                Optional.ofNullable(element.getAlternateDescription()).ifPresent(texts::add);
+                texts.addAll(alternatives(element.getKids()));
+            }
+        }
+        return texts;
+    }
+
     @Test
     void levelsThatNobodyReadAreNotFilledIn() throws IOException {
         Path job = job();
@@ -374,6 +494,12 @@ class CrewPapersTest {
                 .contains("Hoja de la cuadrilla", "septiembre de 2026", "Nadie trabaja en agua estancada")
                 .contains("29 CFR 1926.651(k)(1)", "página 1 de");
         assertThat(VeraPdf.failedRules(page)).isEmpty();
+        byte[] narrow = Files.readAllBytes(printed.get("crew-sheet-phone.pdf"));
+        assertThat(VeraPdf.failedRules(narrow)).isEmpty();
+        String phone = PageText.all(narrow);
+        assertThat(phone)
+                .contains("Punto de espera 1, pared A", "Alcance del trabajo, página", "Para leer en un teléfono");
+        assertThat(sheet).contains("Punto de espera 3, todos los tubos", "Alcance del trabajo, página");
         String workbook = String.join(
                 "\n", WorkbookDump.texts(WorkbookDump.open(Files.readAllBytes(printed.get("crew-sheet.xlsx")))));
         String log = Files.readString(printed.get("crew-log.csv"));
@@ -384,8 +510,9 @@ class CrewPapersTest {
         english.removeAll(words(Files.readString(company)));
         english.addAll(List.of("to", "falls", "wide", "deep", "ticket"));
         assertThat(english).contains("nobody", "ladder", "thumb").hasSizeGreaterThan(80);
-        for (String text : List.of(sheet, workbook, log.replaceAll("(?m)^(\"[^\"]*\"|[^,]*),", ""))) {
-            assertThat(words(text)).doesNotContainAnyElementsOf(english);
+        for (String text : List.of(sheet, phone, workbook, log.replaceAll("(?m)^(\"[^\"]*\"|[^,]*),", ""))) {
+            String said = text.replaceAll("scope-of-\\s*work\\s*\\.\\s*pdf\\s*(#\\s*page\\s*=)?", "");
+            assertThat(words(said)).doesNotContainAnyElementsOf(english);
         }
     }
 

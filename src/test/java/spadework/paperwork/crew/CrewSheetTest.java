@@ -169,6 +169,39 @@ class CrewSheetTest {
     }
 
     @Test
+    void lastDayOfTheTicketStandsThereOnceTheJobSaysIt() throws IOException {
+        String ticket = "\"locateTicket\": \"DEMO-260819-0022\"";
+        assertThat(sheet(SUMP, ticket, ticket + ", \"locateUntil\": \"2026-09-25\"")
+                        .calls())
+                .contains(new CrewCall("Last day the ticket is valid", "September 25, 2026"));
+    }
+
+    /** What the rules found stops a crew in its own language, whatever the office and the homeowner read. */
+    @Test
+    void findingsThatStopTheWorkAreInTheCrewsLanguage() throws IOException {
+        String company = Files.readString(Path.of("sample-quotes/company.json"));
+        for (String shared : List.of("price-book.json", "fennimarsh-mark.jpg")) {
+            Files.copy(Path.of("sample-quotes", shared), root.resolve(shared));
+        }
+        Files.writeString(root.resolve("company.json"), company.replaceFirst("\\{", "{\"crewLanguage\": \"es\","));
+        Path job = Files.createDirectory(root.resolve("job")).resolve("job.json");
+        Files.copy(Path.of("sample-quotes/refused-type-a-and-no-fall/job.json"), job);
+        Bid bid = (Bid) Samples.office().bid(job);
+        CrewSheet spanish = sheet(Samples.office().forCrew(bid));
+        CrewSheet english = sheet(bid.dossier());
+        assertThat(english.stops())
+                .as("the same job in the words of the office")
+                .hasSameSizeAs(spanish.stops())
+                .hasSizeGreaterThan(2);
+        assertThat(spanish.stops())
+                .extracting(CrewStop::says)
+                .allSatisfy(says -> assertThat(says)
+                        .startsWith("Antes de comenzar el trabajo:")
+                        .doesNotContainPattern("(?i)\\b(the|is|of|job|soil|drain|says)\\b"));
+        assertThat(spanish.stops()).extracting(CrewStop::says).anyMatch(says -> says.contains("nunca es tipo A"));
+    }
+
+    @Test
     void lineThatIsNotSaidToBeGasHasAnOwnerToCall() throws IOException {
         assertThat(sheet(SUMP, "gas service, marked", "marked in blue").calls())
                 .contains(new CrewCall("Owner of the marked line", ""))
