@@ -13,6 +13,7 @@ import spadework.wording.Language;
  * @param payTo how to pay, one line each, as bills print it: who a check is for, which account takes a transfer
  * @param crewLanguage what the crew reads, whatever the homeowner does
  * @param officeLanguage what the office reads: the window and the help of commands; no paper follows it
+ * @param readingCopies whether a homeowner's papers in another language come in English too, to be read beside them
  * @param translations the firm's own texts in other languages: by the language's code, then by the text as it stands
  */
 public record Letterhead(
@@ -21,6 +22,7 @@ public record Letterhead(
         List<String> payTo,
         Language crewLanguage,
         Language officeLanguage,
+        boolean readingCopies,
         Map<String, Map<String, String>> translations) {
 
     public Letterhead {

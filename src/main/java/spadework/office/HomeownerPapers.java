@@ -50,6 +50,15 @@ public final class HomeownerPapers {
         return words(dossier, template).terms().language();
     }
 
+    /** What stands behind the name of a reading copy's file. */
+    public static final String READING = "-reading-copy";
+
+    /** Whether a paper of that template comes in English too, to be read beside the one in the homeowner's language. */
+    static boolean isReadInEnglish(Dossier dossier, String template) {
+        return dossier.company().letterhead().readingCopies()
+                && !language(dossier, template).isEnglish();
+    }
+
     /** The dossier in the words of that paper. */
     public static Dossier words(Dossier dossier, String template) {
         return TRANSLATED.contains(template) ? dossier.forHomeowner() : dossier;

@@ -12,7 +12,7 @@ import spadework.register.Entry;
 
 /** The papers of a signed job that were issued or signed: they are handed out as they were, byte for byte. */
 public final class IssuedPapers {
-    private static final List<String> ENDINGS = List.of(".pdf", ".xlsx");
+    private static final List<String> ENDINGS = List.of(".pdf", ".xlsx", HomeownerPapers.READING + ".pdf");
 
     private final JobRecords records;
 

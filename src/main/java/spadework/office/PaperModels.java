@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import spadework.closeout.BuiltJob;
 import spadework.contract.PricedChange;
@@ -47,8 +48,12 @@ public final class PaperModels {
 
     private final IdentityHashMap<Scene, String> drawings = new IdentityHashMap<>();
 
-    private PaperModels(Bid bid) {
+    /** Whether they are in English, to be read beside those in the homeowner's language. */
+    private final boolean reading;
+
+    private PaperModels(Bid bid, boolean reading) {
         this.bid = bid;
+        this.reading = reading;
     }
 
     /**
@@ -59,13 +64,30 @@ public final class PaperModels {
      * @param model the finished records by the names that the templates know
      * @param date the date of the files
      * @param language in which the paper is
+     * @param governing the language of the paper beside which it is read; empty for a paper of its own
      */
-    public record Sheet(String file, String template, Map<String, Object> model, LocalDate date, Language language) {}
+    public record Sheet(
+            String file,
+            String template,
+            Map<String, Object> model,
+            LocalDate date,
+            Language language,
+            Optional<Language> governing) {}
 
     /** The sheets of those papers; a change order for each change, a completion statement once something was built. */
     static List<Sheet> of(Bid bid, Set<PaperKind> papers) {
-        PaperModels sheets = new PaperModels(bid);
+        PaperModels sheets = new PaperModels(bid, false);
         papers.stream().sorted().forEach(sheets::add);
+        return sheets.sheets;
+    }
+
+    /** Their reading copies in English, from the same bid; none where the company wants none. */
+    static List<Sheet> readingCopies(Bid bid, Set<PaperKind> papers) {
+        PaperModels sheets = new PaperModels(bid, true);
+        papers.stream()
+                .filter(paper -> HomeownerPapers.isReadInEnglish(bid.dossier(), paper.template()))
+                .sorted()
+                .forEach(sheets::add);
         return sheets.sheets;
     }
 
@@ -85,8 +107,8 @@ public final class PaperModels {
     }
 
     /** The dossier in the words of a paper. */
-    private static Dossier words(PaperKind paper, Dossier dossier) {
-        return HomeownerPapers.words(dossier, paper.template());
+    private Dossier words(PaperKind paper, Dossier dossier) {
+        return reading ? dossier : HomeownerPapers.words(dossier, paper.template());
     }
 
     private void costSheet(Dossier agreed) {
@@ -185,8 +207,17 @@ public final class PaperModels {
     }
 
     private void put(PaperKind paper, String file, Map<String, Object> model, LocalDate date) {
-        sheets.add(new Sheet(
-                file, paper.template(), model, date, HomeownerPapers.language(bid.dossier(), paper.template())));
+        Language governing = HomeownerPapers.language(bid.dossier(), paper.template());
+        sheets.add(
+                reading
+                        ? new Sheet(
+                                file + HomeownerPapers.READING,
+                                paper.template(),
+                                model,
+                                date,
+                                Language.ENGLISH,
+                                Optional.of(governing))
+                        : new Sheet(file, paper.template(), model, date, governing, Optional.empty()));
     }
 
     /** The plan once more, for a page of its own, where it shows many walls; else nothing. */

@@ -104,6 +104,8 @@ public final class PaperPrinter {
         Map<String, byte[]> files = new LinkedHashMap<>();
         sheets.forEach(sheet -> files.put(sheet.file() + ".pdf", done.get(sheet.file())));
         files.putAll(books);
+        PaperModels.readingCopies(bid, papers)
+                .forEach(copy -> files.put(copy.file() + ".pdf", set(press, bid, copy, recordCode)));
         return files;
     }
 
@@ -136,8 +138,12 @@ public final class PaperPrinter {
     }
 
     private static byte[] set(PagePress press, Bid bid, PaperModels.Sheet sheet, String recordCode) {
-        PageInfo info =
-                new PageInfo(sheet.language().tag(), bid.dossier().company().name(), sheet.date(), recordCode);
+        PageInfo info = new PageInfo(
+                sheet.language().tag(),
+                bid.dossier().company().name(),
+                sheet.date(),
+                recordCode,
+                sheet.governing().map(Language::tag).orElse(""));
         return press.print(sheet.template(), sheet.model(), info);
     }
 

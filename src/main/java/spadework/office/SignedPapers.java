@@ -9,7 +9,7 @@ import java.util.Optional;
 import spadework.press.signing.PdfSigner;
 import spadework.press.signing.SigningKey;
 
-/** Issued papers with the firm's digital signature on each PDF, where a key is set up. */
+/** Issued papers with the firm's digital signature on each PDF but reading copies, where a key is set up. */
 public final class SignedPapers {
     private SignedPapers() {}
 
@@ -27,7 +27,8 @@ public final class SignedPapers {
         PdfSigner signer = new PdfSigner(key.get());
         Map<String, byte[]> signed = new LinkedHashMap<>();
         for (Map.Entry<String, byte[]> paper : papers.entrySet()) {
-            boolean pdf = paper.getKey().endsWith(".pdf");
+            boolean pdf = paper.getKey().endsWith(".pdf")
+                    && !paper.getKey().endsWith(HomeownerPapers.READING + ".pdf");
             signed.put(paper.getKey(), pdf ? signer.signed(paper.getValue(), day) : paper.getValue());
         }
         return signed;

@@ -25,8 +25,8 @@ class DemonstrationContractorTest {
     @Test
     void isWrittenInTheRecordsOwnWords() {
         // It fills as the book says and states no figure of its own for it; the person is the key "contact"; its crew
-        // reads English.
-        List<String> left = List.of("backfill", "person", "crewLanguage", "officeLanguage");
+        // reads English, and it hands out no reading copies.
+        List<String> left = List.of("backfill", "person", "crewLanguage", "officeLanguage", "readingCopies");
         List<String> allowed = Stream.of(
                         List.of("name", "priceRules", "tax", "contact"),
                         components(Credentials.class),

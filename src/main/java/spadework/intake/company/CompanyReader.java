@@ -82,6 +82,7 @@ public final class CompanyReader {
                         fields.list("payTo", Texts.LABEL),
                         fields.get("crewLanguage", Languages.CODE, Language.ENGLISH),
                         fields.get("officeLanguage", Languages.CODE, Language.ENGLISH),
+                        fields.get("readingCopies", Texts.YES_OR_NO, false),
                         fields.get("translations", TranslationReader.TRANSLATIONS, Map.of())),
                 new Rates(
                         wages,

@@ -204,13 +204,13 @@ public final class Deciding {
     private Issue issue(DocumentNumber number, JobText decided, Bid bid, Asked asked) {
         try {
             Map<String, byte[]> files = new LinkedHashMap<>();
-            String name = "change-order-" + number.count() + ".";
+            String name = "change-order-" + number.count() + "[.-].*";
             SealMark mark = Register.of(asked.file().toAbsolutePath().getParent())
                     .mark()
                     .orElseThrow();
             Map<String, byte[]> papers =
                     new LinkedHashMap<>(office.issued(bid, EnumSet.of(PaperKind.CHANGE_ORDER), mark));
-            papers.keySet().removeIf(each -> !each.startsWith(name));
+            papers.keySet().removeIf(each -> !each.matches(name));
             Signatures.keep(files, number, asked.file(), asked.signed());
             JobText.keep(files, number.text(), decided);
             Map<String, String> facts = new LinkedHashMap<>();

@@ -12,14 +12,21 @@ import java.util.Objects;
  * @param issued the date of the document set; it stands for every date in the file, so that the same input gives the
  *     same bytes
  * @param recordCode of the register, printed at the foot of an issued paper; empty for one that is not issued
+ * @param governing the language of the paper that this one is a reading copy of; empty for a paper of its own
  */
-public record PageInfo(String language, String author, LocalDate issued, String recordCode) {
+public record PageInfo(String language, String author, LocalDate issued, String recordCode, String governing) {
 
     public PageInfo {
         Objects.requireNonNull(language);
         Objects.requireNonNull(author);
         Objects.requireNonNull(issued);
         Objects.requireNonNull(recordCode);
+        Objects.requireNonNull(governing);
+    }
+
+    /** Of a paper of its own. */
+    public PageInfo(String language, String author, LocalDate issued, String recordCode) {
+        this(language, author, issued, recordCode, "");
     }
 
     /** Of a paper that is not issued. */

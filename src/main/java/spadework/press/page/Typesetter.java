@@ -57,6 +57,9 @@ public final class Typesetter {
         String title = PageSource.title(template, source);
         PageSource.setInOneFamily(source, Fonts.FAMILY);
         WholeMeasures.keep(source);
+        if (!info.governing().isEmpty()) {
+            ReadingCopy.mark(source, Language.ofTag(info.language()), Language.ofTag(info.governing()));
+        }
         RecordCode.put(source, info.recordCode(), Language.ofTag(info.language()));
         PagePictures pictures = PagePictures.takenFrom(source);
         try (PDDocument document = new PDDocument()) {
