@@ -228,7 +228,8 @@ public final class Office {
     private static String place(String file) {
         boolean theirs = Arrays.stream(PaperKind.values())
                 .anyMatch(paper -> paper.isForHomeowner()
-                        && file.matches(Pattern.quote(paper.file()) + "(-[0-9]+)?(" + HomeownerPapers.READING + ")?\\.(pdf|xlsx)"));
+                        && file.matches(Pattern.quote(paper.file()) + "(-[0-9]+)?(" + HomeownerPapers.READING
+                                + ")?\\.(pdf|xlsx)"));
         return theirs ? IssuedFolders.HOMEOWNER : IssuedFolders.KEPT;
     }
 

@@ -27,8 +27,7 @@ public final class SignedPapers {
         PdfSigner signer = new PdfSigner(key.get());
         Map<String, byte[]> signed = new LinkedHashMap<>();
         for (Map.Entry<String, byte[]> paper : papers.entrySet()) {
-            boolean pdf = paper.getKey().endsWith(".pdf")
-                    && !paper.getKey().endsWith(HomeownerPapers.READING + ".pdf");
+            boolean pdf = paper.getKey().endsWith(".pdf") && !paper.getKey().endsWith(HomeownerPapers.READING + ".pdf");
             signed.put(paper.getKey(), pdf ? signer.signed(paper.getValue(), day) : paper.getValue());
         }
         return signed;

@@ -31,7 +31,8 @@ import spadework.samples.Samples;
 /** Where the company wants it, a homeowner's Spanish papers come in English too, to be read and not to be signed. */
 class ReadingCopiesTest {
     private static final Set<PaperKind> ALL = EnumSet.allOf(PaperKind.class);
-    private static final String MARK = "Reading copy in English, not signed. The paper in Spanish is the one that is signed";
+    private static final String MARK =
+            "This English copy is for reading only. The paper in Spanish is the one that is signed";
     private static final String CODE = "26-77f2-3272-109f-1f95";
 
     @TempDir
@@ -90,7 +91,8 @@ class ReadingCopiesTest {
     private static List<String> figures(PaperModels.Sheet sheet) {
         PageInfo info = new PageInfo(sheet.language().tag(), "Fennimarsh Wall & Drain LLC", sheet.date());
         return PaperBlocks.of(sheet.template(), sheet.model(), info).stream()
-                .flatMap(block -> Pattern.compile("\\d[\\d,.]*\\d|\\d").matcher(block).results())
+                .flatMap(block ->
+                        Pattern.compile("\\d[\\d,.]*\\d|\\d").matcher(block).results())
                 .map(MatchResult::group)
                 .sorted()
                 .toList();
@@ -99,15 +101,17 @@ class ReadingCopiesTest {
     @Test
     void copySaysOnEveryPageWhatItIsAndHasNothingToSign() throws IOException {
         Map<String, byte[]> files = both();
-        List<String> copies =
-                files.keySet().stream().filter(file -> file.contains("-reading-copy")).toList();
+        List<String> copies = files.keySet().stream()
+                .filter(file -> file.contains("-reading-copy"))
+                .toList();
         assertThat(copies).hasSizeGreaterThan(4).allMatch(file -> file.endsWith("-reading-copy.pdf"));
         for (String copy : copies) {
             byte[] read = files.get(copy);
             byte[] governing = files.get(copy.replace("-reading-copy", ""));
-            assertThat(PageText.pages(read)).as(copy).allSatisfy(page -> assertThat(page.replaceAll("\\s+", " "))
-                    .contains(MARK));
-            assertThat(PageText.all(governing)).as(copy).doesNotContain("Reading copy");
+            assertThat(PageText.pages(read))
+                    .as(copy)
+                    .allSatisfy(page -> assertThat(page.replaceAll("\\s+", " ")).contains(MARK));
+            assertThat(PageText.all(governing)).as(copy).doesNotContain("English copy");
             assertThat(RecordCode.in(read)).as(copy).contains(CODE).isEqualTo(RecordCode.in(governing));
             assertThat(VeraPdf.failedRules(read)).as(copy).isEmpty();
         }
@@ -121,8 +125,7 @@ class ReadingCopiesTest {
         Path folder = Files.createDirectory(root.resolve("unsigned"));
         SampleJobFolder.in(folder);
         Path company = folder.resolve("company.json");
-        Files.writeString(
-                company, Files.readString(company).replaceFirst("\\{", "{\"readingCopies\": true,"));
+        Files.writeString(company, Files.readString(company).replaceFirst("\\{", "{\"readingCopies\": true,"));
         Path file = folder.resolve("block-basement-to-swale/job.json");
         Files.writeString(file, Files.readString(file).replaceFirst("\\{", "{\"language\": \"es\","));
         return file;
@@ -133,7 +136,8 @@ class ReadingCopiesTest {
         Outcome.Printed printed = (Outcome.Printed) Office.with(TemplateFolder.NONE)
                 .documents(unsigned(), root.resolve("out"), EnumSet.of(PaperKind.PROPOSAL, PaperKind.COST_SHEET));
         List<String> places = new ArrayList<>();
-        printed.files().forEach(file -> places.add(root.resolve("out").relativize(file).toString()));
+        printed.files()
+                .forEach(file -> places.add(root.resolve("out").relativize(file).toString()));
         assertThat(places)
                 .contains("2026-014/for-the-homeowner/proposal.pdf")
                 .contains("2026-014/for-the-homeowner/proposal-reading-copy.pdf")

@@ -11,8 +11,8 @@ import spadework.wording.Language;
 import spadework.wording.Wording;
 
 /**
- * A paper to be read beside the one that governs, whatever its template says: marked at the head of every page, and with
- * no line to sign or to fill in.
+ * A paper to be read beside the one that governs, whatever its template says: marked at the head of every page, and
+ * with no line to sign or to fill in.
  */
 final class ReadingCopy {
     private static final Wording WORDS = Wording.beside(ReadingCopy.class);
