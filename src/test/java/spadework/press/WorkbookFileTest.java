@@ -68,7 +68,7 @@ class WorkbookFileTest {
             proposal    | Summary, Price, Unit prices, Payments, Included, Terms, Warranty
             scope       | Summary, Before digging, Wall A, Wall B, Pipes and ground, Pipes and outlet, Quantities, Watch for
             certificate | Summary, Terms, Walls and pipes
-            cost-sheet  | Summary, Lines, Sections, Build-up, Payments, To buy, Crew hours, Takeoff, Findings, Internal notes
+            cost-sheet  | Summary, Lines, Sections, Build-up, Payments, To buy, Crew hours, Takeoff, Findings
             """)
     void theSheetsStandInOrderAndPrintOnePageWide(String document, String sheets) {
         XSSFWorkbook book = WorkbookDump.open(print(document));
