@@ -133,9 +133,7 @@ class ContractPapersTest {
                 .contains("Your price " + moved.before().text() + " "
                         + moved.after().text() + " "
                         + moved.after().minus(moved.before()).text())
-                .contains(
-                        "Options and unit prices Before Now",
-                        offered.option().title() + " – " + offered.sum().total().text())
+                .contains(offered.option().title() + " (new)")
                 .contains("Wall C, front wall $0.00", "What moved: wall dug down to its footing, C +24 ft");
         Bid first = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(1, Optional.empty())));
         assertThat(page(PRINTER.print(first, EnumSet.of(PaperKind.PROPOSAL)), "proposal"))

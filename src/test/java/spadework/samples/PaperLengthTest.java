@@ -4,6 +4,7 @@ package spadework.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -60,6 +61,17 @@ class PaperLengthTest {
                     .contains("What is wrong", "What we will do", "What it costs", "When", "If it leaks again");
             assertThat(pages.get(pages.size() - 1)).contains("Your yes");
         }
+    }
+
+    /** A revision also says what moved since the issue before. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"added-wall-then-closed/for-the-homeowner/2026-041-P1", "added-wall-then-closed/for-the-homeowner/2026-041-P2"})
+    void anIssuedProposalIsNoLonger(String issued) throws IOException {
+        List<String> pages =
+                PageText.pages(Files.readAllBytes(Path.of("sample-quotes", issued + "-proposal.pdf")));
+
+        assertThat(pages).hasSizeLessThanOrEqualTo(5);
+        assertThat(pages.get(pages.size() - 1)).contains("Your yes");
     }
 
     /** Two walls are told in so many words; the header and the footer are not counted. */

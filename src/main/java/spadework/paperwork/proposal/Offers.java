@@ -57,8 +57,8 @@ public final class Offers {
                         .toList(),
                 moved.options().stream()
                         .map(move -> new SinceLastIssue.PromiseDifference(
-                                move.promised().option().label() + ", "
-                                        + move.promised().option().title(),
+                                move.promised().option().label(),
+                                move.promised().option().title(),
                                 "",
                                 move.before(),
                                 move.after()))
@@ -71,6 +71,6 @@ public final class Offers {
 
     private static SinceLastIssue.PromiseDifference unitPrice(
             UnitPriceRow row, IssueDifference.PromiseMove<UnitPrice> move) {
-        return new SinceLastIssue.PromiseDifference(row.name(), row.unit(), move.before(), move.after());
+        return new SinceLastIssue.PromiseDifference("", row.name(), row.unit(), move.before(), move.after());
     }
 }

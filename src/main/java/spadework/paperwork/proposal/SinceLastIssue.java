@@ -29,8 +29,13 @@ public record SinceLastIssue(
     /** A section whose price differs; zero where it was not there, or is there no more. */
     public record SectionDifference(String name, Dollars before, Dollars after, Dollars difference) {}
 
-    /** An option or a unit price that differs; empty where it was not offered, or is no more. */
-    public record PromiseDifference(String name, String unit, Optional<Dollars> before, Optional<Dollars> after) {}
+    /**
+     * An option or a unit price that differs; empty where it was not offered, or is no more.
+     *
+     * @param label of an option
+     * @param unit of a unit price
+     */
+    public record PromiseDifference(String label, String name, String unit, Optional<Dollars> before, Optional<Dollars> after) {}
 
     public SinceLastIssue {
         options = List.copyOf(options);
