@@ -170,7 +170,7 @@ class ArchitectureTest {
       org.flywaydb..          | store.postgres
       org.jdbi..              | store.postgres
       me.tongfei..            | cli
-      org.jline..             | cli
+      org.jline..             | cli.option
       """;
 
     static final JavaClasses SHIPPED = new ClassFileImporter()

@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.ExitCode;
+import spadework.cli.option.TerminalLines;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.office.Bid;

@@ -9,17 +9,14 @@ import java.time.LocalDate;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ExecutionException;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
-import picocli.CommandLine.ScopeType;
 import spadework.cli.crew.CrewCommand;
 import spadework.cli.option.AtTerminal;
 import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ExitCode;
-import spadework.cli.option.OfficeOption;
-import spadework.cli.option.Today;
+import spadework.cli.option.Program;
 import spadework.cli.start.AddCommand;
 import spadework.cli.start.NewCommand;
 import spadework.cli.start.SetCommand;
@@ -32,11 +29,6 @@ import spadework.reason.Reason;
 
 /** The program. It parses, hands over and prints; it decides nothing. */
 @Command(
-        name = "spadework",
-        version = "spadework 1.0.0",
-        mixinStandardHelpOptions = true,
-        scope = ScopeType.INHERIT,
-        description = "Measures, checks, prices and papers the work that keeps water out of houses from the outside.",
         subcommands = {
             NewCommand.class,
             AddCommand.class,
@@ -65,35 +57,15 @@ import spadework.reason.Reason;
             FormCommand.class,
             KeyCommand.class,
             OfficeCommand.class
-        },
-        exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {
-            "0:everything asked for was done",
-            "1:a job was refused: its file is at fault, or a stop is open; a register was changed; a warranty forbids"
-                    + " it",
-            "2:the command line, a template or a folder cannot be used"
-        },
-        footerHeading = "%nExample:%n",
-        footer = "  spadework documents sample-quotes/block-basement-to-swale --out documents")
-public final class Spadework implements Today {
-    private final LocalDate today;
-
-    @Mixin
-    @SuppressWarnings("UnusedVariable") // its value is asked for by name
-    private OfficeOption office;
-
+        })
+public final class Spadework extends Program {
     public Spadework() {
         this(LocalDate.now());
     }
 
     /** The program on a day. */
     Spadework(LocalDate today) {
-        this.today = today;
-    }
-
-    @Override
-    public LocalDate today() {
-        return today;
+        super(today);
     }
 
     public static void main(String[] arguments) throws InterruptedException {
@@ -137,7 +109,8 @@ public final class Spadework implements Today {
 
     /** The same on a day of its own. */
     static int run(Spadework program, PrintWriter out, PrintWriter err, String... arguments) {
-        CommandLine line = new CommandLine(program)
+        CommandLine line = OneCommand.of(program.today(), arguments)
+                .orElseGet(() -> new CommandLine(program))
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler((exception, command, parsed) -> {

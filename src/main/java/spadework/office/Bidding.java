@@ -55,9 +55,21 @@ public final class Bidding {
         ScheduledTakeoff scheduled = ScheduledTakeoff.of(job, understood.company(), book);
         Quote quote = Pricing.of(job, understood.company(), book, scheduled.takeoff());
         List<Fault> unpriced = UnitPriceFaults.of(job, quote, source.file());
+        if (!unpriced.isEmpty()) {
+            return refused(looking, unpriced);
+        }
+        Bid bid = new Case(understood, book, source, album, looking).bid(scheduled, quote);
+        if (!looking.join().isEmpty()) {
+            return refused(looking, unpriced);
+        }
+        album.keep();
+        return bid;
+    }
+
+    private static Refusal refused(CompletableFuture<List<Fault>> looking, List<Fault> unpriced) {
         List<Fault> faults = new ArrayList<>(looking.join());
         faults.addAll(unpriced);
-        return faults.isEmpty() ? new Case(understood, book, source, album).bid(scheduled, quote) : new Refusal(faults);
+        return new Refusal(faults);
     }
 
     private static List<Fault> unprintable(ReadJob understood, PictureFiles.Album album) {
@@ -72,12 +84,19 @@ public final class Bidding {
         private final PriceBook book;
         private final BidSource source;
         private final PictureFiles.Album album;
+        private final CompletableFuture<List<Fault>> looking;
 
-        private Case(ReadJob understood, PriceBook book, BidSource source, PictureFiles.Album album) {
+        private Case(
+                ReadJob understood,
+                PriceBook book,
+                BidSource source,
+                PictureFiles.Album album,
+                CompletableFuture<List<Fault>> looking) {
             this.understood = understood;
             this.book = book;
             this.source = source;
             this.album = album;
+            this.looking = looking;
         }
 
         private Bid bid(ScheduledTakeoff scheduled, Quote quote) {
@@ -87,9 +106,7 @@ public final class Bidding {
             Dossier proposed = dossier(job, scheduled, contract);
             Dossier contracted = dossier(Agreed.contracted(job), contract, proposed);
             Dossier agreed = dossier(Agreed.of(job), contract, contracted);
-            Bid bid = new Bid(proposed, contracted, agreed, quote, quote(agreed, quote));
-            album.keep();
-            return bid;
+            return new Bid(proposed, contracted, agreed, quote, quote(agreed, quote));
         }
 
         /** The agreed work priced; the quote of the proposed work where nothing differs. */
@@ -122,10 +139,17 @@ public final class Bidding {
                     words.in(Language.ENGLISH).phrases(),
                     words.in(Language.ENGLISH).terms(),
                     words.in(job.head().language(), understood.company()),
-                    new DossierPhotos(
+                    photos(job));
+        }
+
+        /** Waits until they have been looked at; a job with one that cannot be printed gets no bid. */
+        private DossierPhotos photos(Job job) {
+            return looking.join().isEmpty()
+                    ? new DossierPhotos(
                             Logo.of(understood.company(), understood.jobFolder(), album),
                             Photos.of(job, understood.jobFolder(), album),
-                            Photos.ofWork(job, understood.jobFolder(), album)));
+                            Photos.ofWork(job, understood.jobFolder(), album))
+                    : DossierPhotos.NONE;
         }
 
         private HouseLaw law(Job job) {

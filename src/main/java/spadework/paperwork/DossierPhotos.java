@@ -13,6 +13,9 @@ import java.util.Optional;
  */
 public record DossierPhotos(Optional<String> logo, List<Picture> visit, WorkPictures work) {
 
+    /** None. */
+    public static final DossierPhotos NONE = new DossierPhotos(Optional.empty(), List.of(), WorkPictures.NONE);
+
     public DossierPhotos {
         visit = List.copyOf(visit);
     }

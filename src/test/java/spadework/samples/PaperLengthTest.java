@@ -65,10 +65,13 @@ class PaperLengthTest {
 
     /** A revision also says what moved since the issue before. */
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"added-wall-then-closed/for-the-homeowner/2026-041-P1", "added-wall-then-closed/for-the-homeowner/2026-041-P2"})
+    @ValueSource(
+            strings = {
+                "added-wall-then-closed/for-the-homeowner/2026-041-P1",
+                "added-wall-then-closed/for-the-homeowner/2026-041-P2"
+            })
     void anIssuedProposalIsNoLonger(String issued) throws IOException {
-        List<String> pages =
-                PageText.pages(Files.readAllBytes(Path.of("sample-quotes", issued + "-proposal.pdf")));
+        List<String> pages = PageText.pages(Files.readAllBytes(Path.of("sample-quotes", issued + "-proposal.pdf")));
 
         assertThat(pages).hasSizeLessThanOrEqualTo(5);
         assertThat(pages.get(pages.size() - 1)).contains("Your yes");

@@ -35,7 +35,8 @@ public record SinceLastIssue(
      * @param label of an option
      * @param unit of a unit price
      */
-    public record PromiseDifference(String label, String name, String unit, Optional<Dollars> before, Optional<Dollars> after) {}
+    public record PromiseDifference(
+            String label, String name, String unit, Optional<Dollars> before, Optional<Dollars> after) {}
 
     public SinceLastIssue {
         options = List.copyOf(options);

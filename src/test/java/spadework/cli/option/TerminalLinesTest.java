@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.cli;
+package spadework.cli.option;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.cli;
+package spadework.cli.option;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -12,7 +12,6 @@ import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.Column;
 import picocli.CommandLine.Help.TextTable;
-import spadework.cli.option.AtTerminal;
 
 /**
  * Lines as wide as the terminal. What goes into a file or to another program is left on one line each, so that it can
@@ -20,12 +19,12 @@ import spadework.cli.option.AtTerminal;
  *
  * @param width in letters; 0 for lines that are not wrapped
  */
-record TerminalLines(int width) {
+public record TerminalLines(int width) {
     private static final int NARROWEST = 40;
     private static final String INDENT = "  ";
 
     /** The lines of the terminal at which the program was called. */
-    static TerminalLines here() {
+    public static TerminalLines here() {
         return new TerminalLines(columns());
     }
 
@@ -41,7 +40,7 @@ record TerminalLines(int width) {
     }
 
     /** A text in lines that end at words; all but the first are indented. */
-    List<String> wrapped(String text) {
+    public List<String> wrapped(String text) {
         if (width < NARROWEST || text.length() <= width) {
             return List.of(text);
         }
