@@ -50,6 +50,18 @@ public enum PaperKind {
         return List.of(PROPOSAL, SCOPE, WARRANTY, COST_SHEET);
     }
 
+    /**
+     * The paper of those templates.
+     *
+     * @throws java.util.NoSuchElementException if there is none
+     */
+    static PaperKind ofTemplate(String template) {
+        return Arrays.stream(values())
+                .filter(paper -> paper.template.equals(template))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** The paper of that name, if there is one. */
     public static Optional<PaperKind> find(String name) {
         return Arrays.stream(values()).filter(paper -> paper.file.equals(name)).findFirst();

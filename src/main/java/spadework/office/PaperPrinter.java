@@ -2,11 +2,14 @@
 package spadework.office;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentHashMap;
@@ -83,10 +86,19 @@ public final class PaperPrinter {
 
     /** The same with the code of the register at the foot of the pages. */
     Map<String, byte[]> print(Bid bid, Set<PaperKind> papers, String recordCode) {
-        List<PaperModels.Sheet> sheets = PaperModels.of(bid, papers);
+        Set<PaperKind> first = new TreeSet<>(papers);
+        boolean priced = first.size() > 1 && first.remove(PaperKind.COST_SHEET);
+        List<PaperModels.Sheet> sheets = new ArrayList<>(PaperModels.of(bid, first));
         Deque<PaperModels.Sheet> unset = new ConcurrentLinkedDeque<>(sheets);
         Map<String, byte[]> done = new ConcurrentHashMap<>();
         CompletableFuture<Map<String, byte[]>> workbooks = CompletableFuture.supplyAsync(() -> {
+            if (priced) {
+                // The cost sheet plays a price through a thousand times: that too is done beside the pages.
+                List<PaperModels.Sheet> costs = PaperModels.of(bid, Set.of(PaperKind.COST_SHEET));
+                sheets.addAll(costs);
+                unset.addAll(costs);
+                sheets.sort(Comparator.comparing(sheet -> PaperKind.ofTemplate(sheet.template())));
+            }
             Map<String, byte[]> files = new LinkedHashMap<>();
             sheets.forEach(sheet -> files.put(
                     sheet.file() + ".xlsx",
