@@ -21,7 +21,7 @@ public final class FileSchema {
 
     private final JsonNode schema;
     /** What each description is called where it is said in another language, by the node that holds it. */
-    private final Map<JsonNode, String> described = new IdentityHashMap<>();
+    private final IdentityHashMap<JsonNode, String> described = new IdentityHashMap<>();
 
     private final Map<String, Optional<SchemaField>> known = new ConcurrentHashMap<>();
 
