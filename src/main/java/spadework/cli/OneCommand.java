@@ -9,8 +9,8 @@ import picocli.CommandLine.Command;
 import spadework.cli.option.Program;
 
 /**
- * The program with the one command that a command line names. To read what all the others take costs a fifth of the
- * time of a whole set of papers.
+ * The program with the one command that a command line names. To read what all the others take costs an eighth of the
+ * time of a whole set of papers, cold.
  */
 final class OneCommand extends Program {
     private OneCommand(LocalDate today) {
