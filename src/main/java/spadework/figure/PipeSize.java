@@ -71,14 +71,7 @@ final class PipeSize {
                             largest.source())));
         }
         Worked gpm = next.get().full(slope).gpm();
-        Worked carries = new Worked(
-                "Qf",
-                "what that size carries, full",
-                gpm.value(),
-                gpm.unit(),
-                gpm.formula(),
-                gpm.source(),
-                gpm.inputs());
+        Worked carries = gpm.as("Qf", "what that size carries, full");
         return Answer.of(inches, next.get().nominal(), carries);
     }
 

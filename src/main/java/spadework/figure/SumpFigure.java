@@ -101,14 +101,7 @@ public final class SumpFigure {
     private static Worked wanted(Working pump) {
         Worked wanted = SumpDesign.wanted(pump);
         String name = "storage for a cycle of " + (int) SumpDesign.CYCLE_MINUTES + " min";
-        return new Worked(
-                wanted.symbol(),
-                name,
-                wanted.value(),
-                wanted.unit(),
-                wanted.formula(),
-                wanted.source(),
-                wanted.inputs());
+        return wanted.as(wanted.symbol(), name);
     }
 
     private static List<Finding> findings(Working inflow, Working pump, Working storage, Working cycle) {

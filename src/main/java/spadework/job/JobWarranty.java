@@ -3,6 +3,7 @@ package spadework.job;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import spadework.wording.TextMemo;
 
 /**
  * A company's usual texts, read for one job: what is about a sump, a roof line or a crawl space alone is left out where
@@ -23,9 +24,29 @@ public final class JobWarranty {
     private static final Pattern NAMES_PUMP = anyCase(SUMP);
     private static final Pattern NAMES_CATCH = anyCase(CATCH);
 
+    private static final TextMemo<About> ABOUT = new TextMemo<>(About::of);
+
     private final boolean sump;
     private final boolean roofLine;
     private final boolean crawlSpace;
+
+    /**
+     * What a text is about, and what it names besides.
+     *
+     * @param pump about a sump or its pump alone
+     * @param roofLine about a roof line alone
+     * @param crawlSpace about a crawl space alone
+     */
+    private record About(boolean pump, boolean roofLine, boolean crawlSpace, boolean namesPump, boolean namesCatch) {
+        static About of(String text) {
+            return new About(
+                    PUMP.matcher(text).find(),
+                    ROOF_LINE.matcher(text).find(),
+                    CRAWL_SPACE.matcher(text).find(),
+                    NAMES_PUMP.matcher(text).find(),
+                    NAMES_CATCH.matcher(text).find());
+        }
+    }
 
     private JobWarranty(Job job) {
         this.sump = job.water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP);
@@ -61,17 +82,14 @@ public final class JobWarranty {
     }
 
     private boolean concerns(String text) {
-        return (sump || !PUMP.matcher(text).find())
-                && (roofLine || !ROOF_LINE.matcher(text).find())
-                && (crawlSpace || !CRAWL_SPACE.matcher(text).find());
+        About about = ABOUT.of(text);
+        return (sump || !about.pump) && (roofLine || !about.roofLine) && (crawlSpace || !about.crawlSpace);
     }
 
-    /** Most texts name neither, which is sooner seen than a pattern is searched. */
     private String said(String text) {
-        boolean pump = !sump && NAMES_PUMP.matcher(text).find();
-        String said = pump ? OR_PUMP.matcher(text).replaceAll("") : text;
-        boolean leafCatch = !roofLine && NAMES_CATCH.matcher(text).find();
-        return leafCatch ? AND_LEAF_CATCH.matcher(said).replaceAll("") : said;
+        About about = ABOUT.of(text);
+        String said = about.namesPump && !sump ? OR_PUMP.matcher(text).replaceAll("") : text;
+        return about.namesCatch && !roofLine ? AND_LEAF_CATCH.matcher(said).replaceAll("") : said;
     }
 
     private static Pattern starts(String what) {

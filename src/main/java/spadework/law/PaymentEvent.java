@@ -2,6 +2,7 @@
 package spadework.law;
 
 import spadework.law.phrase.PaymentWords;
+import spadework.wording.TextMemo;
 
 /**
  * What the words of a payment say that it falls due upon. Whether a payment is one before the work is told from them,
@@ -16,15 +17,18 @@ public enum PaymentEvent {
     /** Its words name neither; it is taken as one before the work. */
     UNSAID;
 
+    private static final TextMemo<PaymentEvent> SAID = new TextMemo<>(PaymentEvent::said);
+
     /**
      * What a payment falls due upon.
      *
      * @param atSigning whether it is marked as a deposit
      */
     public static PaymentEvent of(String when, boolean atSigning) {
-        if (atSigning) {
-            return BEFORE_WORK;
-        }
+        return atSigning ? BEFORE_WORK : SAID.of(when);
+    }
+
+    private static PaymentEvent said(String when) {
         if (PaymentWords.sayDone(when)) {
             return WORK_DONE;
         }

@@ -3,7 +3,6 @@ package spadework.measure;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /** How a number is written for people. The value itself is never changed by it. */
 public final class Figures {
@@ -12,9 +11,9 @@ public final class Figures {
     /** The number to the unit's own decimals, with thousands marked, then the unit: {@code 1,306.5 cf}. */
     public static String withUnit(BigDecimal value, Unit unit) {
         if (unit == Unit.DOLLAR) {
-            return (value.signum() < 0 ? "\u2212$" : "$") + String.format(Locale.ROOT, "%,.2f", value.abs());
+            return (value.signum() < 0 ? "\u2212$" : "$") + Digits.grouped(value.abs(), 2);
         }
-        String number = minus(String.format(Locale.ROOT, "%,." + unit.decimals() + "f", printed(value, unit)));
+        String number = minus(Digits.grouped(value, unit.decimals()));
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 
@@ -27,7 +26,7 @@ public final class Figures {
         if (unit == Unit.DOLLAR || stated <= unit.decimals()) {
             return withUnit(value, unit);
         }
-        String number = minus(String.format(Locale.ROOT, "%,." + stated + "f", value));
+        String number = minus(Digits.grouped(value, stated));
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 
@@ -41,14 +40,14 @@ public final class Figures {
         int before = value.precision() - value.scale();
         int decimals = Math.min(8, Math.max(0, 4 - before));
         BigDecimal tidy = value.setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
-        return String.format(Locale.ROOT, "%,." + Math.max(0, tidy.scale()) + "f", tidy);
+        return Digits.grouped(tidy, Math.max(0, tidy.scale()));
     }
 
     /** A number inside a working: at most four decimals, no trailing zeros, thousands marked. */
     public static String inWorking(BigDecimal value) {
         BigDecimal tidy = value.setScale(4, RoundingMode.HALF_UP).stripTrailingZeros();
         int decimals = Math.max(0, tidy.scale());
-        return minus(String.format(Locale.ROOT, "%,." + decimals + "f", tidy));
+        return minus(Digits.grouped(tidy, decimals));
     }
 
     /** A true minus sign, which is as wide as a plus and never breaks from its number. */

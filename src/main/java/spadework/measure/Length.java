@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.measure;
 
-import java.util.Locale;
-
 /**
  * A length, depth, level or distance. US feet inside (the international foot, 0.3048 m exactly).
  *
@@ -68,7 +66,7 @@ public record Length(double feet) implements Comparable<Length> {
 
     /** Text for a level, in decimal feet, as {@code 94.35 ft}. */
     public String levelText() {
-        return String.format(Locale.ROOT, "%.2f ft", feet);
+        return Digits.fixed(feet, 2) + " ft";
     }
 
     @Override

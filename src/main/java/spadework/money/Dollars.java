@@ -4,9 +4,9 @@ package spadework.money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Collection;
-import java.util.Locale;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import spadework.measure.Digits;
 
 /**
  * An amount in US dollars and whole cents, as it is printed.
@@ -85,7 +85,7 @@ public record Dollars(Money money) implements Comparable<Dollars> {
 
     /** Text for people, as {@code $1,234.50} or {@code −$20.00}. */
     public String text() {
-        String digits = String.format(Locale.ROOT, "%,.2f", money.getAmount().abs());
+        String digits = Digits.grouped(money.getAmount().abs(), 2);
         return (isNegative() ? "\u2212$" : "$") + digits;
     }
 

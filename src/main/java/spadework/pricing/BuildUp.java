@@ -8,6 +8,7 @@ import spadework.company.ProfitBasis;
 import spadework.measure.Unit;
 import spadework.money.Dollars;
 import spadework.money.ExactDollars;
+import spadework.working.Formula;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -61,6 +62,6 @@ final class BuildUp {
     }
 
     private static Worked step(String symbol, String name, ExactDollars value, String formula, Working... inputs) {
-        return new Worked(symbol, name, value.amount(), Unit.DOLLAR, formula, COMPANY, List.of(inputs));
+        return Worked.of(symbol, name, value.amount(), Unit.DOLLAR, new Formula(formula, COMPANY), inputs);
     }
 }

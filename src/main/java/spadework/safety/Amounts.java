@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.safety;
 
-import java.util.Locale;
+import spadework.measure.Digits;
 import spadework.measure.Figures;
 import spadework.measure.Length;
 import spadework.working.Working;
@@ -14,20 +14,18 @@ final class Amounts {
 
     /** A ratio as percent: {@code 0.52%}. */
     static String slope(double ratio) {
-        return String.format(Locale.ROOT, "%.2f%%", ratio * 100);
+        return Digits.fixed(ratio * 100, 2) + "%";
     }
 
     /** A share that is percent already, to the whole percent. */
     static String share(Working percent) {
-        return String.format(Locale.ROOT, "%.0f%%", percent.number());
+        return Digits.fixed(percent.number(), 0) + "%";
     }
 
     /** A quantity in its own unit, to the decimals of that unit; small flows to one more figure. */
     static String of(Working working) {
         boolean small = working.number() > 0 && working.number() < 0.05;
-        return small
-                ? String.format(Locale.ROOT, "under 0.05 %s", working.unit().symbol())
-                : Figures.withUnit(working.value(), working.unit());
+        return small ? "under 0.05 " + working.unit().symbol() : Figures.withUnit(working.value(), working.unit());
     }
 
     /** What is still missing, in feet and inches: rounded up to half an inch, so that it is never nothing. */
@@ -57,7 +55,7 @@ final class Amounts {
 
     /** Inches, rounded up to a tenth. */
     static String inchesUp(double inches) {
-        return String.format(Locale.ROOT, "%.1f in", Math.ceil(inches * 10 - NOISE) / 10);
+        return Digits.fixed(Math.ceil(inches * 10 - NOISE) / 10, 1) + " in";
     }
 
     /** A level in feet. */

@@ -4,10 +4,11 @@ package spadework.safety;
 import static spadework.safety.Found.advise;
 import static spadework.safety.Found.must;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
@@ -204,6 +205,9 @@ public final class TrenchDuties {
 
     /** A bank's run for each foot of rise, as findings print it. */
     static String tidy(double run) {
-        return String.format(Locale.ROOT, "%.2f", run).replaceAll("\\.?0+$", "");
+        return BigDecimal.valueOf(run)
+                .setScale(2, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

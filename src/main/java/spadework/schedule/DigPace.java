@@ -4,7 +4,6 @@ package spadework.schedule;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spadework.company.Company;
@@ -16,6 +15,7 @@ import spadework.pricebook.DigKind;
 import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
+import spadework.working.Formula;
 import spadework.working.Listed;
 import spadework.working.Worked;
 
@@ -42,14 +42,17 @@ public final class DigPace {
                 .multiply(cycles)
                 .multiply(working.value())
                 .divide(BigDecimal.ONE.add(swelling.value()), MathContext.DECIMAL64);
-        return new Worked(
+        return Worked.of(
                 "P",
                 "dug in an hour, bank",
                 pace,
                 Unit.CUBIC_YARD,
-                "b × f × c × e ÷ (1 + w)",
-                SOURCE,
-                List.of(bucket, fill, round, working, swelling));
+                new Formula("b × f × c × e ÷ (1 + w)", SOURCE),
+                bucket,
+                fill,
+                round,
+                working,
+                swelling);
     }
 
     /**

@@ -12,6 +12,7 @@ import spadework.pricebook.Assembly;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.PriceBook;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -57,14 +58,14 @@ public final class AssemblyLines {
                 part.each(),
                 item.unit(),
                 Sources.of(book) + ", assembly " + assembly.code());
-        Worked working = new Worked(
+        Worked working = Worked.of(
                 "n",
                 item.name(),
                 driver.value().multiply(part.each()),
                 item.unit(),
-                "d × a",
-                "assembly " + assembly.code() + " of the price book",
-                List.of(driver, each));
+                new Formula("d × a", "assembly " + assembly.code() + " of the price book"),
+                driver,
+                each);
         BigDecimal quantity = Figures.printed(working.value(), item.unit());
         return new TakeoffLine(
                 item.code(),

@@ -60,6 +60,8 @@ class PlainEnglishTest {
                 .filter(sample -> !sample.endsWith("refused-faulty-file"))
                 .map(Samples::bid)
                 .forEach(PlainEnglishTest::learnNames);
+        Spelled.accept(judge, words);
+        Spelled.accept(judge, NAMES);
     }
 
     @Test

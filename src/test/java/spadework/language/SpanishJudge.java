@@ -21,8 +21,15 @@ final class SpanishJudge {
     private final Set<String> read = new HashSet<>();
 
     SpanishJudge() throws IOException {
+        this(Set.of());
+    }
+
+    /** @param names words in small letters that somebody typed, in any language */
+    SpanishJudge(Set<String> names) throws IOException {
         judge.disableRules(lines("rules-set-aside-es.txt"));
         known = lines("trade-words-es.txt");
+        Spelled.accept(judge, known);
+        Spelled.accept(judge, names);
     }
 
     /** What is wrong with a text; the same sentence with other figures is read once. */

@@ -35,6 +35,7 @@ import spadework.takeoff.Purchase;
 import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffLine;
 import spadework.takeoff.TakeoffSection;
+import spadework.working.Formula;
 import spadework.working.Worked;
 
 /**
@@ -107,7 +108,7 @@ final class Priced {
                     new BigDecimal("3.465"),
                     new BigDecimal("4"),
                     "10 ft stick",
-                    new Worked("P", "sticks", new BigDecimal("4"), Unit.EACH, "4", "test", List.of()))));
+                    Worked.of("P", "sticks", new BigDecimal("4"), Unit.EACH, new Formula("4", "test")))));
 
     private Priced() {}
 
