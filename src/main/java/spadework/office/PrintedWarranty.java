@@ -50,10 +50,16 @@ public final class PrintedWarranty {
     private final Optional<String> remedy;
     private final Optional<String> service;
     private final Optional<String> rights;
-    private volatile Map<Map.Entry<String, String>, Searched> before = Map.of();
+    private volatile Asked before = new Asked(List.of(), Map.of());
 
     /** What one text says of warranties. */
     private record Searched(List<Finding> found, boolean limitsImplied) {}
+
+    /** A text at its place, or some that stand there under numbers. */
+    private record Texts(String place, boolean numbered, List<String> lines) {}
+
+    /** What was asked, and what each text said, by its place and its words. */
+    private record Asked(List<Texts> texts, Map<Map.Entry<String, String>, Searched> said) {}
 
     PrintedWarranty(Templates templates) {
         this.page = whole(templates);
@@ -102,15 +108,21 @@ public final class PrintedWarranty {
         return found;
     }
 
-    private Map<Map.Entry<String, String>, Searched> searched(Map<String, String> texts) {
-        Map<Map.Entry<String, String>, Searched> known = before;
-        Map<Map.Entry<String, String>, Searched> now = new LinkedHashMap<>();
-        for (Map.Entry<String, String> text : texts.entrySet()) {
-            Map.Entry<String, String> key = Map.entry(text.getKey(), text.getValue());
-            Searched old = known.get(key);
-            now.put(key, old != null ? old : searched(key));
+    private Map<Map.Entry<String, String>, Searched> searched(List<Texts> texts) {
+        Asked known = before;
+        if (known.texts.equals(texts)) {
+            return known.said;
         }
-        before = now;
+        Map<Map.Entry<String, String>, Searched> now = new LinkedHashMap<>();
+        for (Texts at : texts) {
+            for (int i = 0; i < at.lines.size(); i++) {
+                String place = at.numbered ? at.place + " " + (i + 1) : at.place;
+                Map.Entry<String, String> key = Map.entry(place, at.lines.get(i));
+                Searched old = known.said.get(key);
+                now.put(key, old != null ? old : searched(key));
+            }
+        }
+        before = new Asked(texts, now);
         return now;
     }
 
@@ -144,10 +156,10 @@ public final class PrintedWarranty {
     }
 
     /** Every text that the buyer reads and somebody typed, by where it stands. */
-    private Map<String, String> texts(Job job, WarrantyTerms terms, Company company) {
-        Map<String, String> texts = new LinkedHashMap<>();
-        texts.put("templates/" + PAGE, plainPage);
-        texts.put("templates/" + SHARED, plainShared);
+    private List<Texts> texts(Job job, WarrantyTerms terms, Company company) {
+        List<Texts> texts = new ArrayList<>();
+        texts.add(new Texts("templates/" + PAGE, false, List.of(plainPage)));
+        texts.add(new Texts("templates/" + SHARED, false, List.of(plainShared)));
         put(texts, "company terms", company.terms());
         put(texts, "company excluded", company.excluded());
         put(texts, "company preparation", company.preparation());
@@ -188,14 +200,13 @@ public final class PrintedWarranty {
         put(texts, "warranty notCovered", terms.notCovered());
         put(texts, "warranty duties", terms.duties());
         new TreeMap<>(company.letterhead().translated(job.head().language()))
-                .forEach((text, said) -> texts.put("company translations \"" + text + "\"", said));
+                .forEach((text, said) ->
+                        texts.add(new Texts("company translations \"" + text + "\"", false, List.of(said))));
         return texts;
     }
 
-    private static void put(Map<String, String> texts, String place, List<String> lines) {
-        for (int i = 0; i < lines.size(); i++) {
-            texts.put(place + " " + (i + 1), lines.get(i));
-        }
+    private static void put(List<Texts> texts, String place, List<String> lines) {
+        texts.add(new Texts(place, true, lines));
     }
 
     /** The text of a macro that the certificate calls. */

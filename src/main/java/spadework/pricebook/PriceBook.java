@@ -2,8 +2,6 @@
 package spadework.pricebook;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -37,7 +35,7 @@ public record PriceBook(
     private static final Set<Measure> PARTS_OF_DIGGING = EnumSet.of(Measure.DIG_WALL_SIDE, Measure.DIG_BULK);
 
     public PriceBook {
-        items = Map.copyOf(items);
+        items = BookItems.of(items);
         assemblies = Map.copyOf(assemblies);
         earth = List.copyOf(earth);
     }
@@ -48,14 +46,7 @@ public record PriceBook(
     }
 
     private List<LineItem> followers(Measure measure) {
-        List<LineItem> found = new ArrayList<>();
-        for (LineItem item : items.values()) {
-            if (item.standard() && item.follows().orElse(null) == measure) {
-                found.add(item);
-            }
-        }
-        found.sort(Comparator.comparing(LineItem::code));
-        return List.copyOf(found);
+        return BookItems.of(items).followers().getOrDefault(measure, List.of());
     }
 
     /** A book whose item follows all that the machine digs, as books did before, pays no part of it twice. */
@@ -74,10 +65,8 @@ public record PriceBook(
 
     /** The standard items by the measure that they follow, each list by code. */
     public Map<Measure, List<LineItem>> standard() {
-        Map<Measure, List<LineItem>> standard = items.values().stream()
-                .filter(item -> item.standard() && item.follows().isPresent())
-                .sorted(Comparator.comparing(LineItem::code))
-                .collect(Collectors.groupingBy(item -> item.follows().get()));
+        Map<Measure, List<LineItem>> standard =
+                new HashMap<>(BookItems.of(items).followers());
         if (standard.containsKey(Measure.DIG_MACHINE)) {
             standard.keySet().removeAll(PARTS_OF_DIGGING);
         }
@@ -116,12 +105,13 @@ public record PriceBook(
 
     /** The book as a bid of that day uses it: what was retired by then is chosen only where the job names it. */
     public PriceBook on(LocalDate day) {
-        if (items.values().stream().noneMatch(item -> item.isRetiredOn(day))) {
+        List<LineItem> retired = BookItems.of(items).retiring().stream()
+                .filter(item -> item.isRetiredOn(day))
+                .toList();
+        if (retired.isEmpty()) {
             return this;
         }
-        Map<String, LineItem> then = new HashMap<>(items);
-        then.replaceAll((code, item) -> item.isRetiredOn(day) ? item.onlyByName() : item);
-        return new PriceBook(title, dated, then, assemblies, earth, stoneTonsPerCubicYard, truckCubicYards);
+        return with(retired.stream().collect(Collectors.toMap(LineItem::code, LineItem::onlyByName)));
     }
 
     /** The book as a company uses it whose own fill comes out otherwise than the book's figures for the soil. */
@@ -141,17 +131,19 @@ public record PriceBook(
         if (changes.isEmpty()) {
             return this;
         }
-        Map<String, LineItem> changed = new HashMap<>(items);
+        Map<String, LineItem> changed = new HashMap<>();
         for (PriceChange change : changes) {
-            changed.computeIfPresent(change.code(), (code, item) -> item.changedBy(change));
+            LineItem before = changed.getOrDefault(change.code(), items.get(change.code()));
+            if (before != null) {
+                changed.put(change.code(), before.changedBy(change));
+            }
         }
-        return new PriceBook(title, dated, changed, assemblies, earth, stoneTonsPerCubicYard, truckCubicYards);
+        return with(changed);
     }
 
     /** The same book with other items in place of those with their codes. */
     public PriceBook with(Map<String, LineItem> others) {
-        Map<String, LineItem> all = new HashMap<>(items);
-        all.putAll(others);
+        Map<String, LineItem> all = BookItems.of(items).with(others);
         return new PriceBook(title, dated, all, assemblies, earth, stoneTonsPerCubicYard, truckCubicYards);
     }
 }

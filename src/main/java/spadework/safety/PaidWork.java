@@ -67,10 +67,16 @@ public record PaidWork(
 
     /** Whether a finding asks for it. */
     public boolean isAskedBy(Finding finding) {
-        return findings.stream()
-                .anyMatch(id -> id.endsWith("-")
-                        ? finding.id().startsWith(id)
-                        : finding.id().equals(id));
+        String asked = finding.id();
+        if (findings.contains(asked)) {
+            return true;
+        }
+        for (int end = asked.indexOf('-'); end >= 0; end = asked.indexOf('-', end + 1)) {
+            if (findings.contains(asked.substring(0, end + 1))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The shielded feet that are measured; one foot where a finding names a trench that is not measured so. */

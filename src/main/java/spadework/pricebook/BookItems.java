@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.pricebook;
+
+import java.util.AbstractMap;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Line items by code, with what every price asks of all of them looked up once for as long as the book is kept. It
+ * never changes; whoever puts an item in its place makes a new one.
+ */
+final class BookItems extends AbstractMap<String, LineItem> {
+    private final Map<String, LineItem> items;
+    private volatile List<LineItem> retiring;
+    private volatile Map<Measure, List<LineItem>> followers;
+
+    private BookItems(Map<String, LineItem> items) {
+        this.items = items;
+    }
+
+    static BookItems of(Map<String, LineItem> items) {
+        return items instanceof BookItems same ? same : new BookItems(new HashMap<>(items));
+    }
+
+    /** The same with other items in place of those with their codes. */
+    BookItems with(Map<String, LineItem> others) {
+        Map<String, LineItem> all = new HashMap<>(items);
+        all.putAll(others);
+        return new BookItems(all);
+    }
+
+    /** Those that are retired on some day. */
+    List<LineItem> retiring() {
+        if (retiring == null) {
+            retiring = items.values().stream()
+                    .filter(item -> item.retired().isPresent())
+                    .toList();
+        }
+        return retiring;
+    }
+
+    /** The standard items by the measure that they follow, each list by code. */
+    Map<Measure, List<LineItem>> followers() {
+        if (followers == null) {
+            followers = items.values().stream()
+                    .filter(item -> item.standard() && item.follows().isPresent())
+                    .sorted(Comparator.comparing(LineItem::code))
+                    .collect(Collectors.groupingBy(
+                            item -> item.follows().get(),
+                            () -> new EnumMap<>(Measure.class),
+                            Collectors.toUnmodifiableList()));
+        }
+        return followers;
+    }
+
+    @Override
+    public LineItem get(Object code) {
+        return items.get(code);
+    }
+
+    @Override
+    public boolean containsKey(Object code) {
+        return items.containsKey(code);
+    }
+
+    @Override
+    public Set<Entry<String, LineItem>> entrySet() {
+        return Collections.unmodifiableMap(items).entrySet();
+    }
+}
