@@ -27,6 +27,7 @@ import spadework.office.agreement.Deciding;
 import spadework.office.agreement.Issuing;
 import spadework.office.records.JobRecords;
 import spadework.office.reply.TemplateFolder;
+import spadework.press.PageText;
 import spadework.register.Entry;
 import spadework.register.Register;
 import spadework.warranty.CoveredPart;
@@ -184,6 +185,24 @@ class AgreementStepsTest {
         assertThat(findings()).contains("acceptance-moved");
         accept();
         assertThat(findings()).doesNotContain("acceptance-moved");
+    }
+
+    /** The contract names the scope of work as a part of itself: what was signed lies beside it, and is sealed. */
+    @Test
+    void scopeOfWorkThatTheContractNamesIsKeptBesideIt() throws IOException {
+        issue();
+        accept();
+        Path papers = site.folder().resolve("for-the-homeowner");
+        Path scope = papers.resolve("2026-014-A1-scope-of-work.pdf");
+        String contract = PageText.all(Files.readAllBytes(papers.resolve("2026-014-A1-contract.pdf")));
+        assertThat(contract).contains("Scope of work of August 10, 2026 for job 2026-014");
+        String mark = contract.replaceFirst("(?s).*?(record code [0-9a-f-]+).*", "$1");
+        assertThat(PageText.all(Files.readAllBytes(scope)))
+                .contains("Job 2026-014", "August 10, 2026", mark);
+        Register register = Register.of(site.folder());
+        assertThat(register.check().faults()).isEmpty();
+        Files.writeString(scope, "another scope");
+        assertThat(register.check().faults()).hasSize(1);
     }
 
     @Test

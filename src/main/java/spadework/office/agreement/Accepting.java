@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import spadework.contract.Contract;
 import spadework.contract.PricedOption;
 import spadework.contract.SealedFigures;
@@ -272,11 +273,17 @@ public final class Accepting {
                 .with(PLACE + "/templates", Fingerprint.of(issued.office().templates()));
     }
 
+    /** The contract, where one is signed, with the scope of work that it names as part of itself. */
+    private static Set<PaperKind> signedPapers(Bid bid) {
+        Set<PaperKind> papers = bid.prepared(EnumSet.of(PaperKind.CONTRACT));
+        return papers.isEmpty() ? papers : EnumSet.of(PaperKind.CONTRACT, PaperKind.SCOPE);
+    }
+
     private static Issue issue(
             DocumentNumber number, SealMark mark, IssuedProposal issued, JobText accepted, Bid bid, Yes asked) {
         try {
             Map<String, byte[]> papers = RegisteredFiles.named(
-                    number, issued.office().issued(bid, bid.prepared(EnumSet.of(PaperKind.CONTRACT)), mark));
+                    number, issued.office().issued(bid, signedPapers(bid), mark));
             Map<String, byte[]> files = new LinkedHashMap<>();
             Signatures.keep(files, number, asked.file(), asked.signed());
             JobText.keep(files, number.text(), accepted);
