@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.contract;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -13,6 +15,7 @@ import spadework.job.Altered;
 import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.job.Water;
+import spadework.money.Dollars;
 import spadework.pricing.UnitPrice;
 
 /** Tells of added walls why no price for one more foot of wall fits them: a homeowner who was promised one will ask. */
@@ -31,10 +34,25 @@ final class UnfitWalls {
                             one -> FittingPrices.differences(wall, one).size()));
             if (isNew && nearest.isPresent()) {
                 unfit.add(new UnfitWall(
-                        wall.label(), nearest.get().label(), differences(agreed, alteration, wall, nearest.get())));
+                        wall.label(),
+                        nearest.get().label(),
+                        differences(agreed, alteration, wall, nearest.get()),
+                        wall.length(),
+                        byTheFoot(prices, nearest.get(), wall)));
             }
         }
         return unfit;
+    }
+
+    private static Dollars byTheFoot(List<UnitPrice> prices, Wall named, Wall wall) {
+        UnitPrice foot = prices.stream()
+                .filter(price -> isFootOf(price, named))
+                .findFirst()
+                .orElseThrow();
+        return foot.price()
+                .exact()
+                .times(BigDecimal.valueOf(wall.length().feet()))
+                .toCents(RoundingMode.HALF_UP);
     }
 
     private static Set<Difference> differences(Job agreed, Alteration alteration, Wall wall, Wall named) {

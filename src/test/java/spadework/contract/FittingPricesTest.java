@@ -189,7 +189,16 @@ class FittingPricesTest {
                 Optional.empty(),
                 TakenAway.NOTHING));
         assertThat(change.lines()).hasSize(fits ? 1 : 0);
-        assertThat(change.unfit()).isEqualTo(fits ? List.of() : List.of(new UnfitWall("C", "A", Set.of(difference))));
+        assertThat(change.unfit())
+                .isEqualTo(
+                        fits
+                                ? List.of()
+                                : List.of(new UnfitWall(
+                                        "C",
+                                        "A",
+                                        Set.of(difference),
+                                        Length.ofFeet(20),
+                                        Dollars.of(price("WALL-FOOT-A").amount().multiply(BigDecimal.valueOf(20))))));
         assertThat(Dollars.total(change.sections().stream()
                         .map(IssueDifference.SectionMove::difference)
                         .toList()))

@@ -197,8 +197,7 @@ class AgreementStepsTest {
         String contract = PageText.all(Files.readAllBytes(papers.resolve("2026-014-A1-contract.pdf")));
         assertThat(contract).contains("Scope of work of August 10, 2026 for job 2026-014");
         String mark = contract.replaceFirst("(?s).*?(record code [0-9a-f-]+).*", "$1");
-        assertThat(PageText.all(Files.readAllBytes(scope)))
-                .contains("Job 2026-014", "August 10, 2026", mark);
+        assertThat(PageText.all(Files.readAllBytes(scope))).contains("Job 2026-014", "August 10, 2026", mark);
         Register register = Register.of(site.folder());
         assertThat(register.check().faults()).isEmpty();
         Files.writeString(scope, "another scope");

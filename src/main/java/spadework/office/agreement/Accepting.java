@@ -282,8 +282,8 @@ public final class Accepting {
     private static Issue issue(
             DocumentNumber number, SealMark mark, IssuedProposal issued, JobText accepted, Bid bid, Yes asked) {
         try {
-            Map<String, byte[]> papers = RegisteredFiles.named(
-                    number, issued.office().issued(bid, signedPapers(bid), mark));
+            Map<String, byte[]> papers =
+                    RegisteredFiles.named(number, issued.office().issued(bid, signedPapers(bid), mark));
             Map<String, byte[]> files = new LinkedHashMap<>();
             Signatures.keep(files, number, asked.file(), asked.signed());
             JobText.keep(files, number.text(), accepted);

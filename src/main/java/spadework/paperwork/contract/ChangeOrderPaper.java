@@ -127,7 +127,18 @@ public final class ChangeOrderPaper {
                 .sorted()
                 .map(difference -> terms.of("unfit", difference))
                 .collect(Collectors.joining("; "));
-        return terms.get("unfit.wall", "wall", wall.wall(), "named", wall.named(), "differences", differences);
+        return terms.get(
+                "unfit.wall",
+                "wall",
+                wall.wall(),
+                "named",
+                wall.named(),
+                "differences",
+                differences,
+                "length",
+                wall.length().text(),
+                "sum",
+                wall.byTheFoot().text());
     }
 
     private static ChangeTime time(Dossier proposed, Change change) {
