@@ -5,7 +5,6 @@ import static spadework.safety.Found.advise;
 import static spadework.safety.Found.must;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +16,7 @@ import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
 import spadework.job.Protection;
 import spadework.job.Seepage;
+import spadework.measure.Digits;
 import spadework.measure.Length;
 import spadework.trench.Bank;
 import spadework.trench.Benching;
@@ -205,9 +205,6 @@ public final class TrenchDuties {
 
     /** A bank's run for each foot of rise, as findings print it. */
     static String tidy(double run) {
-        return BigDecimal.valueOf(run)
-                .setScale(2, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
+        return new BigDecimal(Digits.fixed(run, 2)).stripTrailingZeros().toPlainString();
     }
 }

@@ -23,22 +23,34 @@ public final class Worked implements Working {
     private final Unit unit;
     private final Formula formula;
     private final List<Working> inputs;
-    private final double number;
-    /** Of a floating-point number only once somebody asks: most are steps on the way to the next. */
-    private BigDecimal value;
+    private final Amount amount;
 
-    private Worked(
-            String symbol,
-            String name,
-            double number,
-            BigDecimal value,
-            Unit unit,
-            Formula formula,
-            List<Working> inputs) {
+    /** A value as it was worked out: a floating-point number as a decimal only once somebody asks for that. */
+    private static final class Amount {
+        private final double number;
+        private BigDecimal exact;
+
+        Amount(double number) {
+            this.number = number;
+        }
+
+        Amount(BigDecimal exact) {
+            this.number = exact.doubleValue();
+            this.exact = exact;
+        }
+
+        BigDecimal exact() {
+            if (exact == null) {
+                exact = BigDecimal.valueOf(number);
+            }
+            return exact;
+        }
+    }
+
+    private Worked(String symbol, String name, Amount amount, Unit unit, Formula formula, List<Working> inputs) {
         this.symbol = symbol;
         this.name = name;
-        this.number = number;
-        this.value = value;
+        this.amount = amount;
         this.unit = unit;
         this.formula = formula;
         this.inputs = List.copyOf(inputs);
@@ -46,13 +58,13 @@ public final class Worked implements Working {
 
     /** A worked number; {@code value} must be what {@code formula} gives for {@code inputs}. */
     public static Worked of(String symbol, String name, double value, Unit unit, Formula formula, Working... inputs) {
-        return new Worked(symbol, name, value, null, unit, formula, List.of(inputs));
+        return new Worked(symbol, name, new Amount(value), unit, formula, List.of(inputs));
     }
 
     /** The same of an exact decimal. */
     public static Worked of(
             String symbol, String name, BigDecimal value, Unit unit, Formula formula, Working... inputs) {
-        return new Worked(symbol, name, value.doubleValue(), value, unit, formula, List.of(inputs));
+        return new Worked(symbol, name, new Amount(value), unit, formula, List.of(inputs));
     }
 
     /** The same number under another symbol, for a formula that takes several of its kind. */
@@ -62,7 +74,7 @@ public final class Worked implements Working {
 
     /** The same number under another symbol and name. */
     public Worked as(String other, String called) {
-        return new Worked(other, called, number, value, unit, formula, inputs);
+        return new Worked(other, called, amount, unit, formula, inputs);
     }
 
     @Override
@@ -77,15 +89,12 @@ public final class Worked implements Working {
 
     @Override
     public BigDecimal value() {
-        if (value == null) {
-            value = BigDecimal.valueOf(number);
-        }
-        return value;
+        return amount.exact();
     }
 
     @Override
     public double number() {
-        return number;
+        return amount.number;
     }
 
     @Override
@@ -143,7 +152,7 @@ public final class Worked implements Working {
 
     @Override
     public int hashCode() {
-        return Objects.hash(symbol, name, number, unit, formula);
+        return Objects.hash(symbol, name, amount.number, unit, formula);
     }
 
     @Override

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -52,12 +53,20 @@ class ScopeStepsTest {
             StepKind.HAUL,
             StepKind.CLEAN_UP);
 
+    private static final List<Named<Bid>> BIDS = read();
+    private static final IdentityHashMap<Bid, ScopeSteps> STEPS = new IdentityHashMap<>();
+
     static Stream<Named<Bid>> bids() {
+        return BIDS.stream();
+    }
+
+    private static List<Named<Bid>> read() {
         List<Bid> generated = GeneratedBids.of(120);
         return Stream.concat(
-                Samples.papered().stream()
-                        .map(folder -> Named.of(folder.getFileName().toString(), Samples.bid(folder))),
-                IntStream.range(0, generated.size()).mapToObj(i -> Named.of("seed " + i, generated.get(i))));
+                        Samples.papered().stream()
+                                .map(folder -> Named.of(folder.getFileName().toString(), Samples.bid(folder))),
+                        IntStream.range(0, generated.size()).mapToObj(i -> Named.of("seed " + i, generated.get(i))))
+                .toList();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -173,7 +182,8 @@ class ScopeStepsTest {
     }
 
     private static ScopeSteps steps(Bid bid) {
-        return ScopePaper.of(bid.dossier(), bid.plan()).steps();
+        return STEPS.computeIfAbsent(
+                bid, one -> ScopePaper.of(one.dossier(), one.plan()).steps());
     }
 
     /** Work of a wall is done on that wall's page, all other work anywhere. */
