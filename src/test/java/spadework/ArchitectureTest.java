@@ -65,7 +65,9 @@ class ArchitectureTest {
       takeoff.wall         | measure working job pricebook trench ground
       takeoff              | measure working job company pricebook trench water ground takeoff.wall
       schedule             | measure finding working job company pricebook law takeoff
-      safety               | measure finding working job pricebook trench water.flow water ground takeoff.wall takeoff
+      place                | measure wording job takeoff
+      safety.way           | measure finding job ground place
+      safety               | measure finding working job pricebook trench water.flow water ground takeoff.wall takeoff safety.way
       pricing              | measure money working job company pricebook takeoff schedule
       figure               | measure money finding working job pricebook law trench water.flow water takeoff.wall takeoff safety pricing
       contract             | measure money job company pricebook takeoff schedule pricing
@@ -78,8 +80,7 @@ class ArchitectureTest {
       season               | money bids feedback
       drawing.shape        | job
       drawing.section      | measure wording working job trench ground takeoff drawing.shape
-      drawing.place        | wording job
-      drawing.plan         | measure wording job trench ground takeoff drawing.shape drawing.place
+      drawing.plan         | measure wording job trench ground takeoff place drawing.shape
       drawing.profile      | measure wording drawing.shape
       paperwork            | finding wording job company pricebook law takeoff schedule contract
       paperwork.part       | measure money finding job company pricebook law takeoff pricing paperwork

@@ -4,6 +4,7 @@ package spadework.safety;
 import java.util.Comparator;
 import java.util.List;
 import spadework.finding.Finding;
+import spadework.safety.way.PipeWayRules;
 
 /** All rules, run over a job; gravest first, otherwise in the order of the list. */
 public final class Checks {
@@ -25,6 +26,7 @@ public final class Checks {
             new LoadRules(),
             new OutletRules(),
             new SumpRules(),
+            facts -> PipeWayRules.check(facts.job()),
             new ChoiceRules(),
             new FinishRules(),
             new BookRules());

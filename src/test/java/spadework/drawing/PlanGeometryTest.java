@@ -9,8 +9,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import spadework.drawing.plan.DrainRoute;
-import spadework.drawing.plan.OutlineSpot;
 import spadework.drawing.plan.PipeLayout;
 import spadework.drawing.plan.PlanBands;
 import spadework.drawing.plan.PlanSketch;
@@ -25,6 +23,8 @@ import spadework.job.LimitKind;
 import spadework.job.OutletKind;
 import spadework.job.Side;
 import spadework.job.TeeAt;
+import spadework.place.DrainRoute;
+import spadework.place.OutlineSpot;
 
 class PlanGeometryTest {
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import spadework.drawing.plan.OutlineSpot;
 import spadework.job.Access;
 import spadework.job.Address;
 import spadework.job.Agreement;
@@ -21,12 +20,14 @@ import spadework.job.FinishSystem;
 import spadework.job.Footing;
 import spadework.job.FootingDrain;
 import spadework.job.House;
+import spadework.job.HousePlace;
 import spadework.job.Job;
 import spadework.job.JobHead;
 import spadework.job.JobPricing;
 import spadework.job.LimitKind;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
+import spadework.job.PitPlace;
 import spadework.job.Protection;
 import spadework.job.Restoration;
 import spadework.job.Schedule;
@@ -38,6 +39,7 @@ import spadework.job.Soil;
 import spadework.job.SoilType;
 import spadework.job.SolidRun;
 import spadework.job.Space;
+import spadework.job.SumpPit;
 import spadework.job.Surface;
 import spadework.job.Survey;
 import spadework.job.TeeAt;
@@ -54,6 +56,7 @@ import spadework.job.Work;
 import spadework.measure.Area;
 import spadework.measure.Length;
 import spadework.measure.Percent;
+import spadework.place.OutlineSpot;
 import spadework.wording.Language;
 
 /** Puts together a job of which only what a plan shows matters. All of it is invented. */
@@ -164,17 +167,32 @@ public final class PlanJob {
     }
 
     public PlanJob main(String label, String into) {
-        mains.add(run(label, into));
+        return main(label, into, 60);
+    }
+
+    public PlanJob main(String label, String into, double feet) {
+        mains.add(run(label, into, feet));
         return this;
     }
 
     public PlanJob roofLine(String label, String into) {
-        roofLines.add(run(label, into));
+        return roofLine(label, into, 60);
+    }
+
+    public PlanJob roofLine(String label, String into, double feet) {
+        roofLines.add(run(label, into, feet));
         return this;
     }
 
     public PlanJob downspout(String label, String into) {
         downspouts.add(new Downspout(label, Area.ofSquareFeet(400), into));
+        return this;
+    }
+
+    /** One that comes down that far from the corner of a side. */
+    public PlanJob downspout(String label, String into, Side side, double from) {
+        downspouts.add(new Downspout(
+                label, Area.ofSquareFeet(400), into, Optional.of(new HousePlace(side, Length.ofFeet(from)))));
         return this;
     }
 
@@ -184,17 +202,50 @@ public final class PlanJob {
     }
 
     public PlanJob outlet(String label, OutletKind kind, String what) {
+        return outlet(label, kind, what, Optional.empty());
+    }
+
+    /** An outlet that lies so far from the house. */
+    public PlanJob outlet(String label, String what, double fromHouse) {
+        return outlet(label, OutletKind.DAYLIGHT, what, Optional.of(fromHouse));
+    }
+
+    private PlanJob outlet(String label, OutletKind kind, String what, Optional<Double> fromHouse) {
+        return outlet(label, kind, what, fromHouse.map(Length::ofFeet), Optional.empty(), Optional.empty());
+    }
+
+    /** A sump whose basin is set in, and whose discharge pipe leads so far from the house. */
+    public PlanJob sump(String label, PitPlace place, Optional<Length> fromFooting, Optional<Length> end, double pipe) {
+        SumpPit pit = new SumpPit(
+                Optional.of(Length.ofInches(18)),
+                Optional.of(Length.ofInches(24)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                place,
+                fromFooting,
+                Optional.empty());
+        return outlet(label, OutletKind.SUMP, "yard", end, Optional.of(Length.ofFeet(pipe)), Optional.of(pit));
+    }
+
+    private PlanJob outlet(
+            String label,
+            OutletKind kind,
+            String what,
+            Optional<Length> fromHouse,
+            Optional<Length> discharge,
+            Optional<SumpPit> pit) {
         outlets.add(new Outlet(
                 label,
                 kind,
                 what,
                 Optional.empty(),
+                fromHouse,
                 Optional.empty(),
                 Optional.empty(),
+                discharge,
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
+                pit,
                 Optional.empty()));
         return this;
     }
@@ -250,10 +301,10 @@ public final class PlanJob {
                 List.of());
     }
 
-    private static SolidRun run(String label, String into) {
+    private static SolidRun run(String label, String into, double feet) {
         return new SolidRun(
                 label,
-                Length.ofFeet(60),
+                Length.ofFeet(feet),
                 Optional.empty(),
                 new TrenchSize(Length.ofFeet(1), Length.ofFeet(2)),
                 0,

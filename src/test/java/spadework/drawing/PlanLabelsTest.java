@@ -4,6 +4,8 @@ package spadework.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -21,6 +23,7 @@ import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Job;
 import spadework.job.OutletKind;
 import spadework.job.Side;
+import spadework.job.TeeAt;
 import spadework.job.Wall;
 import spadework.wording.Language;
 
@@ -152,5 +155,24 @@ class PlanLabelsTest {
                 Arguments.of("twelve walls", PlanJob.twelveWalls()));
         return Stream.concat(
                 made, LongStream.range(0, 300).mapToObj(seed -> Arguments.of("seed " + seed, RandomJobs.of(seed))));
+    }
+
+    @Test
+    void namesOfTwoPipesThatRoundACornerStandOnEitherSideOfThem() {
+        Scene scene = PlanSketch.of(PlanJob.house(42, 28)
+                .wall("A", Side.NORTH, 0, 42)
+                .wall("B", Side.EAST, 0, 26)
+                .drain("D1", TeeAt.END, "M1", "A", "B")
+                .main("M1", "O1", 64)
+                .roofLine("R1", "O2", 78)
+                .downspout("DS1", "R1", Side.EAST, 1)
+                .outlet("O1", "swale along the south lot line", 60)
+                .outlet("O2", "bank of that swale, south", 50)
+                .job());
+        Map<String, Double> at = PlanLabels.of(scene).stream()
+                .collect(Collectors.toMap(Label::text, Label::x, (first, second) -> first));
+        assertThat(List.of(at.get("M1 64 ft"), at.get("O1"), at.get("O2"), at.get("R1 78 ft")))
+                .isSorted();
+        assertThat(PlanLabels.faults(scene)).isEmpty();
     }
 }

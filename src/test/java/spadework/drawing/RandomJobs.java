@@ -4,12 +4,12 @@ package spadework.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import spadework.drawing.plan.OutlineSpot;
 import spadework.job.Job;
 import spadework.job.LimitKind;
 import spadework.job.OutletKind;
 import spadework.job.Side;
 import spadework.job.TeeAt;
+import spadework.place.OutlineSpot;
 
 /** Jobs by seed: one to twelve walls on any side, drains, mains, roof lines, outlets and what stands around. */
 public final class RandomJobs {

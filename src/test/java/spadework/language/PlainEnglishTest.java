@@ -128,7 +128,7 @@ class PlainEnglishTest {
                     // Patterns by which dates are written, and no words.
                     .filter(file -> !file.endsWith("wording/languages.properties"))
                     // Patterns by which the words of a job name a side, in both languages.
-                    .filter(file -> !file.endsWith("drawing/place/places.properties"))
+                    .filter(file -> !file.endsWith("place/places.properties"))
                     .sorted()
                     .toList();
         }

@@ -66,6 +66,13 @@ class BundleKeysTest {
             "sump-pump-fits",
             "sump-pump-unknown",
             "trench-depth-differs",
+            "main-shorter-than-way",
+            "main-shorter-other-end-fits",
+            "roof-line-shorter-than-way",
+            "discharge-shorter-than-way",
+            "downspouts-unplaced",
+            "way-unknown",
+            "discharge-way-unknown",
             "trench-depth-typed",
             "trench-depth-usual",
             "wall-undrained");
@@ -119,8 +126,8 @@ class BundleKeysTest {
     void noFindingOfTheOfficeThatHasToBeDonePrintsInAScope() throws IOException {
         String plan = Files.readString(Path.of("src/main/java/spadework/paperwork/scope/StepPlan.java"));
         Set<String> due = new TreeSet<>();
-        try (Stream<Path> rules = Files.list(RULES)) {
-            for (Path rule : rules.toList()) {
+        try (Stream<Path> rules = Files.walk(RULES)) {
+            for (Path rule : rules.filter(Files::isRegularFile).toList()) {
                 Pattern.compile("\\b(?:must|stop)\\(\\s*\"([a-z0-9-]+)\"")
                         .matcher(Files.readString(rule))
                         .results()
@@ -158,8 +165,8 @@ class BundleKeysTest {
                 .filter(key -> key.startsWith("unseen-"))
                 .map(key -> key.substring(0, key.indexOf('.')))
                 .collect(Collectors.toCollection(TreeSet::new));
-        try (Stream<Path> rules = Files.list(RULES)) {
-            for (Path rule : rules.toList()) {
+        try (Stream<Path> rules = Files.walk(RULES)) {
+            for (Path rule : rules.filter(Files::isRegularFile).toList()) {
                 Pattern.compile("\"([a-z0-9-]+)\"")
                         .matcher(Files.readString(rule))
                         .results()

@@ -12,6 +12,7 @@ import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Outlet;
 import spadework.job.Side;
+import spadework.place.OutlineSpot;
 
 /** The discharge pipe of a sump: as long as it was measured where the sheet has room for it, else broken. */
 final class DischargeDrawing {

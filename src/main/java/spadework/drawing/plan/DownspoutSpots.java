@@ -5,8 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import spadework.job.House;
 import spadework.job.Side;
+import spadework.place.OutlineSpot;
 
-/** Hands out places for downspouts, which nobody measures: near the corners first, then between, clear of the mains. */
+/**
+ * Hands out places for downspouts that have none in the job: near the corners first, then between, clear of the mains.
+ */
 public final class DownspoutSpots {
     private static final double[] SHARES = {0.06, 0.94, 0.5, 0.28, 0.72, 0.17, 0.83, 0.39, 0.61};
     private static final double APART = 0.05;
@@ -18,6 +21,11 @@ public final class DownspoutSpots {
     DownspoutSpots(House house, List<PlanRun> runs) {
         this.house = house;
         runs.forEach(run -> taken.addAll(run.starts()));
+    }
+
+    /** Keeps a place clear in which one stands. */
+    void take(OutlineSpot spot) {
+        taken.add(spot);
     }
 
     /** That many new places on a side. */

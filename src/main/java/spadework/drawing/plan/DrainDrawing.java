@@ -11,6 +11,8 @@ import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
+import spadework.place.DrainRoute;
+import spadework.place.OutlineSpot;
 
 /** The perforated drains beside the walls, with arrows toward the tee and a point at it. */
 public final class DrainDrawing {

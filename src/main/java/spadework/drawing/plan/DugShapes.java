@@ -17,6 +17,7 @@ import spadework.job.Outlet;
 import spadework.job.Side;
 import spadework.job.TestPit;
 import spadework.job.Wall;
+import spadework.place.OutlineSpot;
 
 /** How each body that is dug lies on the sheet, open at grade. Widths are to scale where they can be seen so. */
 final class DugShapes {

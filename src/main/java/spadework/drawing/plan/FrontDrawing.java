@@ -3,7 +3,6 @@ package spadework.drawing.plan;
 
 import java.util.List;
 import java.util.Optional;
-import spadework.drawing.place.PlaceWords;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelSpot;
@@ -16,6 +15,8 @@ import spadework.drawing.shape.Shape.Weight;
 import spadework.job.House;
 import spadework.job.Job;
 import spadework.job.Side;
+import spadework.place.OutlineSpot;
+import spadework.place.PlaceWords;
 
 /** The street side in words at the edge of the sheet; the front door as a small arrow head where it was measured. */
 public final class FrontDrawing {

@@ -15,6 +15,7 @@ import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.job.LimitKind;
 import spadework.job.Side;
+import spadework.place.OutlineSpot;
 
 /**
  * Trees and long-dash lines before the walls, each with its distance in words; what does not stand at its distance to

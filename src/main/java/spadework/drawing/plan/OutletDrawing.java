@@ -27,6 +27,7 @@ import spadework.job.OutletKind;
 import spadework.job.Side;
 import spadework.job.SumpPit;
 import spadework.measure.Length;
+import spadework.place.OutlineSpot;
 
 /**
  * Where water leaves: daylight splays open, a sump is a square pit, a storm connection a round one. A sump that stands
@@ -95,12 +96,11 @@ public final class OutletDrawing {
         return outlet.kind() == OutletKind.SUMP ? outlet.pit().flatMap(SumpPit::fromFooting) : outlet.fromHouse();
     }
 
-    /** The mean of the pipes' own places, points along the sheet. */
+    /** The mean of the places where its pipes come to that side, points along the sheet. */
     private static double wanted(Outlet outlet, Side side, PipeLayout water, PlanFrame frame) {
         double feet = water.runs().stream()
-                .filter(run ->
-                        run.outlet().equals(outlet.label()) && run.leaves().side() == side)
-                .mapToDouble(run -> run.leaves().feet())
+                .filter(run -> run.outlet().equals(outlet.label()))
+                .mapToDouble(run -> water.comesIn(run, frame.size()))
                 .average()
                 .orElse(OutlineSpot.sideFeet(frame.size(), side) / 2);
         Point point = frame.at(new OutlineSpot(side, feet), 0);

@@ -5,18 +5,17 @@ import java.util.ArrayList;
 import java.util.List;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Rect;
-import spadework.job.House;
 import spadework.job.Side;
+import spadework.place.OutlineSpot;
+import spadework.place.OutlineWay;
 
 /** The way along the outline of the house from one spot to another. */
 public final class OutlinePath {
-    private static final int SIDES = Side.values().length;
-
     private OutlinePath() {}
 
     /** The points of the shorter way, corners among them, that many points outside the house. */
     static List<Point> way(PlanFrame frame, OutlineSpot from, OutlineSpot to, double out) {
-        return way(frame, sides(frame.size(), from, to), from, to, out);
+        return way(frame, OutlineWay.sides(frame.size(), from, to), from, to, out);
     }
 
     /** The points of the way that passes those sides. */
@@ -28,37 +27,6 @@ public final class OutlinePath {
         }
         points.add(frame.at(to, out));
         return points;
-    }
-
-    /** The sides of the house that the shorter way passes, both ends' among them. */
-    static List<Side> sides(House house, OutlineSpot from, OutlineSpot to) {
-        int clockwise = Math.floorMod(to.side().ordinal() - from.side().ordinal(), SIDES);
-        boolean forward = clockwise == 1 || (clockwise == 2 && isShorterClockwise(house, from, to));
-        int steps = forward ? clockwise : (SIDES - clockwise) % SIDES;
-        List<Side> sides = new ArrayList<>();
-        for (int step = 0; step <= steps; step++) {
-            sides.add(Side.values()[Math.floorMod(from.side().ordinal() + (forward ? step : -step), SIDES)]);
-        }
-        return sides;
-    }
-
-    /** Feet along the outline by the shorter way. */
-    static double feet(House house, OutlineSpot from, OutlineSpot to) {
-        double ahead = clockwise(house, from, to);
-        return Math.min(ahead, around(house) - ahead);
-    }
-
-    private static boolean isShorterClockwise(House house, OutlineSpot from, OutlineSpot to) {
-        return clockwise(house, from, to) <= around(house) / 2;
-    }
-
-    private static double clockwise(House house, OutlineSpot from, OutlineSpot to) {
-        double ahead = to.clockwise(house) - from.clockwise(house);
-        return (ahead % around(house) + around(house)) % around(house);
-    }
-
-    private static double around(House house) {
-        return 2 * (house.eastWest().feet() + house.northSouth().feet());
     }
 
     private static Point corner(Rect rect, Side one, Side other) {

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import spadework.drawing.place.PlaceWords;
 import spadework.drawing.shape.Shape;
+import spadework.job.Downspout;
 import spadework.job.FootingDrain;
 import spadework.job.House;
 import spadework.job.Job;
@@ -18,16 +18,23 @@ import spadework.job.Outlet;
 import spadework.job.Side;
 import spadework.job.SolidRun;
 import spadework.job.Water;
+import spadework.place.DrainRoute;
+import spadework.place.OutlineSpot;
+import spadework.place.OutlineWay;
+import spadework.place.PlaceWords;
 
 /**
- * Where every pipe begins and on which side of the house every outlet lies. Only the drains' places were measured; a
- * main begins at the tee of the last drain that feeds it and leaves straight away from the house, and roof water
- * comes down at a wall that is dug, on the side of its outlet if it can.
+ * Where every pipe begins and on which side of the house every outlet lies. Only the places of drains, and of some
+ * downspouts, were measured; a
+ * main begins at the tee of the last drain that feeds it and leaves straight away from the house. Roof water comes down
+ * where the job says, else at a wall that is dug, on the side of its outlet if it can.
  *
  * @param sides the side of each outlet, by label: as the job's words have it, else where its pipe leaves
  * @param unplaced labels of the outlets of which the job does not say where they are
  */
 public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String, Side> sides, Set<String> unplaced) {
+    /** Feet by which pipes that come round a corner are told apart. */
+    private static final double IN_TURN = 0.01;
 
     public static PipeLayout of(Job job) {
         Water water = job.water();
@@ -60,12 +67,16 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
             }
         }
         DownspoutSpots free = new DownspoutSpots(job.site().house(), runs);
+        water.downspouts().stream()
+                .flatMap(downspout -> downspout.place().stream())
+                .map(OutlineSpot::of)
+                .forEach(free::take);
         for (SolidRun line : water.roofLines()) {
-            int downspouts = (int) water.downspouts().stream()
+            List<Downspout> downspouts = water.downspouts().stream()
                     .filter(downspout -> downspout.into().equals(line.label()))
-                    .count();
+                    .toList();
             Side ends = sides.getOrDefault(line.into(), usual.side());
-            List<OutlineSpot> spots = free.next(roofSide(job, ends, usual), Math.max(1, downspouts));
+            List<OutlineSpot> spots = spots(downspouts, free, roofSide(job, ends, usual));
             runs.add(new PlanRun(
                     line.label(),
                     Shape.Role.ROOF_LINE,
@@ -76,6 +87,17 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
         return new PipeLayout(drains, List.copyOf(runs), sides, unplaced);
     }
 
+    /** Where the downspouts of a roof line come down: as the job says, else on that side. */
+    private static List<OutlineSpot> spots(List<Downspout> downspouts, DownspoutSpots free, Side side) {
+        List<OutlineSpot> spots = new ArrayList<>();
+        downspouts.stream()
+                .flatMap(downspout -> downspout.place().stream())
+                .map(OutlineSpot::of)
+                .forEach(spots::add);
+        spots.addAll(free.next(side, Math.max(1, downspouts.size()) - spots.size()));
+        return spots;
+    }
+
     /** The spot that lies last on the way to another side first: there the pipe leaves, and no water runs back. */
     private static List<OutlineSpot> lastFirst(House house, List<OutlineSpot> spots, Side ends) {
         OutlineSpot middle = new OutlineSpot(ends, OutlineSpot.sideFeet(house, ends) / 2);
@@ -83,7 +105,7 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
         return here
                 ? spots
                 : spots.stream()
-                        .sorted(Comparator.comparingDouble(spot -> OutlinePath.feet(house, spot, middle)))
+                        .sorted(Comparator.comparingDouble(spot -> OutlineWay.feet(house, spot, middle)))
                         .toList();
     }
 
@@ -108,8 +130,8 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
             PlanRun run = lanes.get(i);
             boolean passes = passed(run, house).contains(side)
                     || run.starts().stream()
-                            .anyMatch(start -> OutlinePath.sides(house, start, run.leaves())
-                                    .contains(side));
+                            .anyMatch(start ->
+                                    OutlineWay.sides(house, start, run.leaves()).contains(side));
             needed = passes ? i + 1 : needed;
         }
         return needed;
@@ -118,7 +140,23 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
     /** The sides that a pipe passes from where it leaves its drain to the side of its outlet. */
     List<Side> passed(PlanRun run, House house) {
         OutlineSpot middle = new OutlineSpot(sideOf(run), OutlineSpot.sideFeet(house, sideOf(run)) / 2);
-        return OutlinePath.sides(house, run.leaves(), middle);
+        return OutlineWay.sides(house, run.leaves(), middle);
+    }
+
+    /**
+     * Feet along a pipe's last side at which it comes to that side: where it leaves the house, or round the corner, the
+     * pipe nearest to the house as the first.
+     */
+    double comesIn(PlanRun run, House house) {
+        List<Side> passed = passed(run, house);
+        Side last = passed.get(passed.size() - 1);
+        if (passed.size() == 1) {
+            return run.leaves().feet();
+        }
+        Side before = passed.get(passed.size() - 2);
+        boolean fromLow = before == Side.WEST || before == Side.NORTH;
+        double behind = lanes().indexOf(run) * IN_TURN;
+        return fromLow ? -behind : OutlineSpot.sideFeet(house, last) + behind;
     }
 
     List<String> outletsOn(Side side) {

@@ -6,12 +6,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import spadework.drawing.place.PlaceWords;
 import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Rect;
 import spadework.job.Job;
 import spadework.job.Side;
+import spadework.place.OutlineSpot;
+import spadework.place.PlaceWords;
 
 /**
  * How far outside the house each thing is drawn, in points. What was measured near the house stands at its distance;

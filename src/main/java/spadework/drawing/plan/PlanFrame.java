@@ -7,6 +7,7 @@ import spadework.job.House;
 import spadework.job.Job;
 import spadework.job.Side;
 import spadework.job.Wall;
+import spadework.place.OutlineSpot;
 
 /**
  * The house on the sheet.

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.StringJoiner;
-import spadework.drawing.place.PlaceWords;
 import spadework.ground.BodyKind;
 import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
@@ -21,6 +20,8 @@ import spadework.job.SolidRun;
 import spadework.job.TeeAt;
 import spadework.job.Wall;
 import spadework.measure.Length;
+import spadework.place.OutlineSpot;
+import spadework.place.PlaceWords;
 import spadework.takeoff.Cleanouts;
 import spadework.wording.Wording;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import spadework.drawing.shape.Shape;
 import spadework.measure.Length;
+import spadework.place.OutlineSpot;
 
 /**
  * A solid pipe from the house to an outlet.

@@ -14,6 +14,7 @@ import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Side;
+import spadework.place.OutlineSpot;
 
 /** The solid pipes, along the house where they must, then straight to their outlet, and the downspouts. */
 public final class RunDrawing {
@@ -91,10 +92,24 @@ public final class RunDrawing {
         Point end = points.get(points.size() - 1);
         double half = Math.min(WIDEST, LabelText.width(text, LabelRequest.SMALL)) / 2;
         boolean across = OutlineSpot.isAcross(side);
-        boolean before = across ? middle.x() < end.x() - 1 : middle.y() <= end.y() + 1;
+        boolean straight = Math.abs(middle.x() - end.x()) <= 1;
+        boolean before = across
+                ? middle.x() < end.x() - 1 || (straight && isFirstOfSeveral(run, end, side, lying))
+                : middle.y() <= end.y() + 1;
         Point target = across ? middle.plus(before ? -half - 6 : half + 6, 0) : middle.plus(0, before ? -11 : 11);
         LabelSpot spot = new LabelSpot(target, lying.frame().sheet().grown(-2), 60);
         LabelRequest wish = LabelRequest.small(text, WIDEST, run.role(), spot, inKey);
         return across ? wish.anchored(before ? "end" : "start") : wish;
+    }
+
+    /** Whether another pipe ends right of it on that side, and none left: between the two its name would be misread. */
+    private static boolean isFirstOfSeveral(PlanRun run, Point end, Side side, RunWays lying) {
+        List<Point> others = lying.water().runs().stream()
+                .filter(other ->
+                        !other.outlet().equals(run.outlet()) && lying.water().sideOf(other) == side)
+                .flatMap(other -> lying.way(other).stream())
+                .map(points -> points.get(points.size() - 1))
+                .toList();
+        return !others.isEmpty() && others.stream().allMatch(other -> other.x() > end.x());
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import spadework.drawing.shape.BreakMark;
 import spadework.drawing.shape.Point;
 import spadework.job.Side;
+import spadework.place.OutlineSpot;
 
 /**
  * The lines along which the solid pipes lie on the sheet, and where they are broken because they are not as long there
@@ -83,16 +84,13 @@ record RunWays(PipeLayout water, Map<String, Point> outlets, PlanFrame frame, Pl
         Side side = passed.get(passed.size() - 1);
         List<Point> points = new ArrayList<>();
         points.add(frame.at(run.leaves(), band(run)));
-        OutlineSpot turn = run.leaves();
         if (side != run.leaves().side()) {
-            turn = new OutlineSpot(side, nearest(side, outlet));
-            points.addAll(OutlinePath.way(frame, passed, run.leaves(), turn, lane(run)));
+            // It turns away from the house right before its outlet, which may lie beyond the corner.
+            points.addAll(OutlinePath.way(frame, passed, run.leaves(), before(side, outlet), lane(run)));
+        } else if (!holds(outlet)) {
+            points.add(frame.at(run.leaves(), bands.on(side).words()));
         }
         Point away = points.get(points.size() - 1);
-        if (!holds(outlet)) {
-            away = frame.at(turn, bands.on(side).words());
-            points.add(away);
-        }
         points.add(outlet.toward(away, SHORT_OF_OUTLET / outlet.distanceTo(away)));
         return points;
     }
@@ -101,11 +99,12 @@ record RunWays(PipeLayout water, Map<String, Point> outlets, PlanFrame frame, Pl
         return frame.house().nearestTo(point).equals(point);
     }
 
-    /** Feet along a side of the house before which the outlet lies. */
-    private double nearest(Side side, Point outlet) {
+    /** The spot on a side, or beyond its corner, before which the outlet lies. */
+    private OutlineSpot before(Side side, Point outlet) {
         double feet = OutlineSpot.isAcross(side)
                 ? (outlet.x() - frame.house().left()) / frame.scale()
                 : (outlet.y() - frame.house().top()) / frame.scale();
-        return Math.min(Math.max(feet, 0), OutlineSpot.sideFeet(frame.size(), side));
+        double end = OutlineSpot.sideFeet(frame.size(), side);
+        return new OutlineSpot(side, holds(outlet) ? Math.min(Math.max(feet, 0), end) : feet);
     }
 }

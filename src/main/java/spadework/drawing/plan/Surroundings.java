@@ -8,6 +8,7 @@ import spadework.job.Job;
 import spadework.job.Side;
 import spadework.job.SiteLimit;
 import spadework.job.Wall;
+import spadework.place.OutlineSpot;
 
 /** Trees and lines around the house, nearest first; a line before several walls is one line. */
 public record Surroundings(List<PlanLimit> limits) {

@@ -13,6 +13,7 @@ import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Job;
 import spadework.job.Wall;
+import spadework.place.OutlineSpot;
 
 /** The outline of the house and its dug walls, each with its length outside the figure. */
 public final class WallDrawing {

@@ -14,6 +14,7 @@ import spadework.drawing.shape.Shape;
 import spadework.drawing.shape.Shape.Role;
 import spadework.job.Job;
 import spadework.job.Wall;
+import spadework.place.OutlineSpot;
 
 /**
  * The walls' own labels, in bold inside the house, each behind its wall. If they do not all fit, every wall gets a

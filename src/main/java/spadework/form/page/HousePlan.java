@@ -237,6 +237,25 @@ record HousePlan(double eastWest, double northSouth, List<Stretch> walls) {
         return made.typed("/water/outlets/0/fromHouse", whole(distance(point)));
     }
 
+    /** The draft with one more downspout, at that place of the outline to the foot. */
+    Draft downspout(Draft draft, double along) {
+        String place = Pointer.of("/water/downspouts", draft.rows("/water/downspouts")) + "/place";
+        int side = side(along);
+        double from = turned(side, length(side), wrapped(along) - start(side), 0);
+        return NewRowValues.added(draft, "/water/downspouts")
+                .typed(place + "/side", SIDES.get(side))
+                .typed(place + "/from", Length.ofFeet(Math.rint(from)).text());
+    }
+
+    /** Where the draft has a downspout; empty where it does not say. */
+    Optional<Spot> downspout(Draft draft, int row) {
+        String place = Pointer.of("/water/downspouts", row) + "/place";
+        int side = SIDES.indexOf(draft.shown(place + "/side"));
+        return side < 0
+                ? Optional.empty()
+                : feet(draft, place + "/from").map(from -> spot(side, turned(side, length(side), from, 0), 0));
+    }
+
     /** A distance that was pointed at is good to a foot. */
     private static String whole(double feet) {
         return Length.ofFeet(Math.max(1, Math.rint(feet))).text();

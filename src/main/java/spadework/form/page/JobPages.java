@@ -188,7 +188,7 @@ final class JobPages {
                     "/besideWall/length=3",
                     "/item=4");
         }
-        page.list(water.inside("/downspouts"), 6, "/label=3", "/roof=4", "/into=3");
+        page.list(water.inside("/downspouts"), 6, "/label=3", "/roof=4", "/into=3", "/place/side=3", "/place/from=3");
         page.group("outlets");
         BasePointer outlets = page.list(
                 water.inside("/outlets"),

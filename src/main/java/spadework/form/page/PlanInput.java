@@ -7,7 +7,6 @@ import java.util.function.Consumer;
 import spadework.draft.Assumptions;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
-import spadework.form.field.NewRowValues;
 import spadework.form.kit.Messages;
 import spadework.form.page.HousePlan.Spot;
 import spadework.form.page.HousePlan.Stretch;
@@ -226,7 +225,7 @@ final class PlanInput {
                 }
             }
             case DRAIN -> wall.ifPresent(one -> session.edit(HousePlan.drained(draft, one.label())));
-            case DOWNSPOUT -> session.edit(NewRowValues.added(draft, "/water/downspouts"));
+            case DOWNSPOUT -> session.edit(plan.downspout(draft, along));
             case TREE -> session.edit(plan.beside(draft, "tree", point));
             case LOT_LINE -> session.edit(plan.beside(draft, "property line", point));
             case OUTLET -> session.edit(plan.outlet(draft, point));

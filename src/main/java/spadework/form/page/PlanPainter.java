@@ -162,19 +162,20 @@ final class PlanPainter {
         }
     }
 
-    /** The file does not say where a downspout stands; they are spread over the walls. */
+    /** Downspouts whose place the file does not say are spread over the walls. */
     private void downspouts() {
         int all = draft.rows("/water/downspouts");
         for (int i = 0; i < all && !plan.walls().isEmpty(); i++) {
             Stretch wall = plan.walls().get(i % plan.walls().size());
             int here = i / plan.walls().size();
-            Point2D at = canvas.point(plan.spot(
+            Spot spread = plan.spot(
                     wall.side(),
                     wall.from()
                             + wall.length()
                                     * (1 + 2 * here)
                                     / (2.0 * (all / plan.walls().size() + 1)),
-                    0));
+                    0);
+            Point2D at = canvas.point(plan.downspout(draft, i).orElse(spread));
             pen.setColor(water);
             pen.fill(new Ellipse2D.Double(at.getX() - 5, at.getY() - 5, 10, 10));
         }

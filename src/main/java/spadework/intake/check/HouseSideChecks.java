@@ -1,15 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.intake.check;
 
+import java.util.List;
+import java.util.Optional;
 import spadework.intake.source.SourceFile;
 import spadework.intake.value.Choices;
+import spadework.job.Downspout;
 import spadework.job.House;
+import spadework.job.HousePlace;
 import spadework.job.Job;
 import spadework.job.Side;
 import spadework.job.Wall;
 import spadework.measure.Length;
 
-/** A wall lies within the side of the house that it faces. */
+/** A wall lies within the side of the house that it faces, a front door and a downspout within theirs. */
 public final class HouseSideChecks {
     /** Half an inch, to which lengths are printed. */
     private static final double SLACK_FEET = 0.5 / 12;
@@ -18,6 +22,12 @@ public final class HouseSideChecks {
 
     static void check(Job job, SourceFile sheet) {
         door(job.site().house(), sheet);
+        List<Downspout> downspouts = job.water().downspouts();
+        for (int i = 0; i < downspouts.size(); i++) {
+            String pointer = "/water/downspouts/" + i + "/place";
+            Optional<HousePlace> place = downspouts.get(i).place();
+            place.ifPresent(given -> downspout(job.site().house(), given, pointer, sheet));
+        }
         for (int i = 0; i < job.walls().size(); i++) {
             Wall wall = job.walls().get(i);
             String pointer = "/walls/" + i;
@@ -55,6 +65,18 @@ public final class HouseSideChecks {
                     "a front door " + door.text() + " from the corner",
                     "at most the " + side(house, house.front().get()).text() + " of the front",
                     "change \"door\", \"front\", or the size of the house");
+        }
+    }
+
+    private static void downspout(House house, HousePlace place, String pointer, SourceFile sheet) {
+        Length side = side(house, place.side());
+        boolean sound = sheet.isSound("/site/house") && sheet.isSound(pointer);
+        if (sound && place.from().feet() > side.feet() + SLACK_FEET) {
+            sheet.fault(
+                    pointer + "/from",
+                    "a downspout " + place.from().text() + " from the corner",
+                    "at most the " + side.text() + " of the house's " + Choices.word(place.side()) + " side",
+                    "change \"from\" or \"side\", or the size of the house");
         }
     }
 

@@ -12,8 +12,10 @@ import spadework.intake.value.Measures;
 import spadework.job.BesideWall;
 import spadework.job.Downspout;
 import spadework.job.FootingDrain;
+import spadework.job.HousePlace;
 import spadework.job.Outlet;
 import spadework.job.Protection;
+import spadework.job.Side;
 import spadework.job.SolidRun;
 import spadework.job.TeeAt;
 import spadework.job.TrenchSize;
@@ -96,6 +98,12 @@ public final class WaterReader {
         return new Downspout(
                 fields.get("label", Texts.LABEL),
                 fields.get("roof", Measures.areaUpTo(100_000)),
-                fields.get("into", Texts.LABEL));
+                fields.get("into", Texts.LABEL),
+                fields.find("place", ValueKind.object(WaterReader::place)));
+    }
+
+    private static HousePlace place(ObjectFields fields) {
+        return new HousePlace(
+                fields.get("side", Choices.of(Side.class)), fields.get("from", Measures.lengthFromZeroTo(1000)));
     }
 }

@@ -20,6 +20,10 @@ final class StepPlan {
     private static final Set<String> FOR_THE_OFFICE = Set.of(
             "trench-depth-differs",
             "trench-depth-usual",
+            "main-shorter-than-way",
+            "main-shorter-other-end-fits",
+            "roof-line-shorter-than-way",
+            "discharge-shorter-than-way",
             "hand-item-missing",
             "sump-discharge-trench",
             "sump-lead",

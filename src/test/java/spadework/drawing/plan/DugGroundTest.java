@@ -41,6 +41,7 @@ import spadework.job.WallPlace;
 import spadework.job.WaterJob;
 import spadework.measure.Length;
 import spadework.measure.Percent;
+import spadework.place.OutlineSpot;
 
 /**
  * The ground that is dug, as the plan draws it, against rectangles worked out by hand; a geometry library closes the

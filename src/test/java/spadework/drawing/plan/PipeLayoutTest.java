@@ -9,6 +9,7 @@ import spadework.drawing.PlanJob;
 import spadework.job.Job;
 import spadework.job.OutletKind;
 import spadework.job.Side;
+import spadework.place.OutlineSpot;
 
 /** Which way roof water takes along the house. */
 class PipeLayoutTest {

@@ -26,6 +26,7 @@ import spadework.job.Outlet;
 import spadework.job.OutletKind;
 import spadework.job.Side;
 import spadework.job.TeeAt;
+import spadework.place.OutlineSpot;
 import spadework.samples.Samples;
 import spadework.wording.Language;
 

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.drawing.plan;
+package spadework.place;
 
 import spadework.job.House;
+import spadework.job.HousePlace;
 import spadework.job.Side;
 import spadework.job.Wall;
 
@@ -12,12 +13,16 @@ import spadework.job.Wall;
  */
 public record OutlineSpot(Side side, double feet) {
 
-    static OutlineSpot startOf(Wall wall) {
+    public static OutlineSpot startOf(Wall wall) {
         return new OutlineSpot(wall.faces(), wall.from().feet());
     }
 
-    static OutlineSpot endOf(Wall wall) {
+    public static OutlineSpot endOf(Wall wall) {
         return new OutlineSpot(wall.faces(), wall.from().plus(wall.length()).feet());
+    }
+
+    public static OutlineSpot of(HousePlace place) {
+        return new OutlineSpot(place.side(), place.from().feet());
     }
 
     /** Length of a side of the house, feet. */
@@ -31,7 +36,7 @@ public record OutlineSpot(Side side, double feet) {
     }
 
     /** How far round the house it lies, feet clockwise from the north-west corner. */
-    double clockwise(House house) {
+    public double clockwise(House house) {
         double eastWest = house.eastWest().feet();
         double northSouth = house.northSouth().feet();
         return switch (side) {
@@ -43,7 +48,7 @@ public record OutlineSpot(Side side, double feet) {
     }
 
     /** The shorter way round the house to another spot, feet. */
-    double wayTo(OutlineSpot other, House house) {
+    public double wayTo(OutlineSpot other, House house) {
         double round = 2 * (house.eastWest().feet() + house.northSouth().feet());
         double way = Math.abs(clockwise(house) - other.clockwise(house));
         return Math.min(way, round - way);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.drawing.place;
+package spadework.place;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

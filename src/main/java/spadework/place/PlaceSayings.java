@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.drawing.place;
+package spadework.place;
 
 import java.io.IOException;
 import java.io.InputStreamReader;

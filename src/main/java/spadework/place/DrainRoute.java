@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.drawing.plan;
+package spadework.place;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -21,7 +21,8 @@ import spadework.takeoff.Cleanouts;
 public record DrainRoute(
         FootingDrain drain, List<List<OutlineSpot>> arms, OutlineSpot tee, List<OutlineSpot> cleanouts) {
 
-    static DrainRoute of(Job job, FootingDrain drain) {
+    /** The way of a drain of that job. */
+    public static DrainRoute of(Job job, FootingDrain drain) {
         List<Wall> walls = drain.along().stream().map(job::getWall).toList();
         List<OutlineSpot> spots = inOrder(walls, job.site().house());
         List<List<OutlineSpot>> arms;
