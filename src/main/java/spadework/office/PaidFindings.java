@@ -42,19 +42,16 @@ record PaidFindings(List<Finding> findings, Optional<Finding> open, List<Finding
         Map<Finding, Map<String, String>> paid = new LinkedHashMap<>();
         List<Missing> missing = new ArrayList<>();
         List<Finding> twice = new ArrayList<>();
-        for (PaidWork work : PaidWork.ALL) {
-            List<Finding> asking = found.stream().filter(work::isAskedBy).toList();
-            if (!asking.isEmpty()) {
-                Optional<TakeoffLine> line = line(work, asking, job, takeoff);
-                Map<String, String> described = line.map(carries -> Map.of("paidBy", named(book, carries.code())))
-                        .orElseGet(() -> {
-                            missing.add(Missing.of(work, asking, job, company, book, takeoff));
-                            return missing.get(missing.size() - 1).described();
-                        });
-                asking.forEach(finding -> paid.put(finding, described));
-                twice.addAll(twice(work, asking, book, takeoff));
-            }
-        }
+        PaidWork.askedBy(found).forEach((work, asking) -> {
+            Optional<TakeoffLine> line = line(work, asking, job, takeoff);
+            Map<String, String> described = line.map(carries -> Map.of("paidBy", named(book, carries.code())))
+                    .orElseGet(() -> {
+                        missing.add(Missing.of(work, asking, job, company, book, takeoff));
+                        return missing.get(missing.size() - 1).described();
+                    });
+            asking.forEach(finding -> paid.put(finding, described));
+            twice.addAll(twice(work, asking, book, takeoff));
+        });
         return new PaidFindings(
                 found.stream()
                         .map(finding -> with(finding, paid.getOrDefault(finding, Map.of())))

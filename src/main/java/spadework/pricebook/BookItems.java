@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -19,6 +20,10 @@ final class BookItems extends AbstractMap<String, LineItem> {
     private final Map<String, LineItem> items;
     private volatile List<LineItem> retiring;
     private volatile Map<Measure, List<LineItem>> followers;
+    private volatile Paced paced = new Paced(List.of(), this);
+
+    /** The items at the pace of some machines, which the next price asks for as well. */
+    private record Paced(Object machines, BookItems items) {}
 
     private BookItems(Map<String, LineItem> items) {
         this.items = items;
@@ -33,6 +38,22 @@ final class BookItems extends AbstractMap<String, LineItem> {
         Map<String, LineItem> all = new HashMap<>(items);
         all.putAll(others);
         return new BookItems(all);
+    }
+
+    /**
+     * The same at the pace of machines, put together once for as long as the machines stay the same.
+     *
+     * @param machines what the changes follow from, and nothing else
+     */
+    BookItems paced(Object machines, Supplier<Map<String, LineItem>> changes) {
+        Paced before = paced;
+        if (before.machines.equals(machines)) {
+            return before.items;
+        }
+        Map<String, LineItem> changed = changes.get();
+        BookItems now = changed.isEmpty() ? this : with(changed);
+        paced = new Paced(machines, now);
+        return now;
     }
 
     /** Those that are retired on some day. */

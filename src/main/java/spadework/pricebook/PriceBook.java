@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import spadework.company.Backfill;
 import spadework.job.PriceChange;
@@ -139,6 +140,17 @@ public record PriceBook(
             }
         }
         return with(changed);
+    }
+
+    /**
+     * The same book with other items in place of those with their codes, put together once for as long as what they
+     * follow from stays the same.
+     *
+     * @param machines what the items follow from, and nothing else
+     */
+    public PriceBook pacedBy(Object machines, Supplier<Map<String, LineItem>> others) {
+        Map<String, LineItem> all = BookItems.of(items).paced(machines, others);
+        return new PriceBook(title, dated, all, assemblies, earth, stoneTonsPerCubicYard, truckCubicYards);
     }
 
     /** The same book with other items in place of those with their codes. */

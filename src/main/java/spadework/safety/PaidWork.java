@@ -2,9 +2,13 @@
 package spadework.safety;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiPredicate;
 import spadework.finding.Finding;
 import spadework.job.Job;
@@ -56,6 +60,9 @@ public record PaidWork(
             new PaidWork(Set.of("sump-lead"), List.of("SUMP-LEAD"), EACH),
             new PaidWork(Set.of("sump-riser"), List.of("SUMP-RISER"), EACH));
 
+    /** By the ids of findings, of which there are not many. */
+    private static final Map<String, List<PaidWork>> BY_ID = new ConcurrentHashMap<>();
+
     public PaidWork {
         findings = Set.copyOf(findings);
         items = List.copyOf(items);
@@ -65,9 +72,26 @@ public record PaidWork(
         this(findings, items, asked, (finding, line) -> false);
     }
 
-    /** Whether a finding asks for it. */
-    public boolean isAskedBy(Finding finding) {
-        String asked = finding.id();
+    /** What findings ask for, each kind of work with those that ask for it. */
+    public static Map<PaidWork, List<Finding>> askedBy(List<Finding> findings) {
+        Map<PaidWork, List<Finding>> asked = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            BY_ID.computeIfAbsent(finding.id(), PaidWork::askedBy)
+                    .forEach(work -> asked.computeIfAbsent(work, one -> new ArrayList<>())
+                            .add(finding));
+        }
+        Map<PaidWork, List<Finding>> inOrder = new LinkedHashMap<>();
+        ALL.stream().filter(asked::containsKey).forEach(work -> inOrder.put(work, asked.get(work)));
+        return inOrder;
+    }
+
+    /** What findings of that id ask for. */
+    static List<PaidWork> askedBy(String id) {
+        return ALL.stream().filter(work -> work.isAskedBy(id)).toList();
+    }
+
+    /** Whether findings of that id ask for it. */
+    private boolean isAskedBy(String asked) {
         if (findings.contains(asked)) {
             return true;
         }

@@ -4,6 +4,7 @@ package spadework.schedule;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spadework.company.Company;
@@ -64,6 +65,10 @@ public final class DigPace {
             return book;
         }
         Percent swell = book.earthFor(texture).swell();
+        return book.pacedBy(List.of(company.diggers(), swell), () -> paced(book, company, swell));
+    }
+
+    private static Map<String, LineItem> paced(PriceBook book, Company company, Percent swell) {
         Map<String, LineItem> paced = new HashMap<>();
         for (LineItem item : book.items().values()) {
             digger(company, item)
@@ -73,7 +78,7 @@ public final class DigPace {
                                     of(digger, item.labor().flatMap(Labor::digs).orElseThrow(), swell)
                                             .value())));
         }
-        return paced.isEmpty() ? book : book.with(paced);
+        return paced;
     }
 
     private static Optional<Digger> digger(Company company, LineItem item) {

@@ -28,7 +28,7 @@ class PaidWorkTest {
     }
 
     private static List<PaidWork> asked(String id) {
-        return PaidWork.ALL.stream().filter(work -> work.isAskedBy(finding(id))).toList();
+        return List.copyOf(PaidWork.askedBy(List.of(finding(id))).keySet());
     }
 
     private static BigDecimal much(String id, Job job, int times) {
