@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
  */
 final class BookItems extends AbstractMap<String, LineItem> {
     private final Map<String, LineItem> items;
-    private volatile List<LineItem> retiring;
+    private volatile List<LineItem> ending;
     private volatile Map<Measure, List<LineItem>> followers;
     private volatile Paced paced = new Paced(List.of(), this);
 
@@ -56,14 +56,15 @@ final class BookItems extends AbstractMap<String, LineItem> {
         return now;
     }
 
-    /** Those that are retired on some day. */
-    List<LineItem> retiring() {
-        if (retiring == null) {
-            retiring = items.values().stream()
-                    .filter(item -> item.retired().isPresent())
+    /** Those that are retired on some day, or whose prices have a last good day. */
+    List<LineItem> ending() {
+        if (ending == null) {
+            ending = items.values().stream()
+                    .filter(item ->
+                            item.retired().isPresent() || item.goodUntil().isPresent())
                     .toList();
         }
-        return retiring;
+        return ending;
     }
 
     /** The standard items by the measure that they follow, each list by code. */

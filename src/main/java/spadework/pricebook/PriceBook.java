@@ -104,9 +104,16 @@ public record PriceBook(
         return Optional.ofNullable(assemblies.get(code));
     }
 
+    /** The items that are retired on that day, or whose prices are past their last good day by then. */
+    public List<LineItem> pastOn(LocalDate day) {
+        return BookItems.of(items).ending().stream()
+                .filter(item -> item.isStaleOn(day) || item.isRetiredOn(day))
+                .toList();
+    }
+
     /** The book as a bid of that day uses it: what was retired by then is chosen only where the job names it. */
     public PriceBook on(LocalDate day) {
-        List<LineItem> retired = BookItems.of(items).retiring().stream()
+        List<LineItem> retired = BookItems.of(items).ending().stream()
                 .filter(item -> item.isRetiredOn(day))
                 .toList();
         if (retired.isEmpty()) {

@@ -45,9 +45,7 @@ final class BookRules implements Rule {
 
     private static List<Finding> outOfDate(Facts facts) {
         LocalDate issued = facts.job().issued();
-        List<LineItem> doubtful = facts.book().items().values().stream()
-                .filter(item -> item.isStaleOn(issued) || item.isRetiredOn(issued))
-                .toList();
+        List<LineItem> doubtful = facts.book().pastOn(issued);
         if (doubtful.isEmpty()) {
             return List.of();
         }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import spadework.company.WorkCalendar;
 import spadework.job.WaitFor;
 
@@ -43,11 +44,8 @@ final class DayRun {
     List<WorkDay> work(List<Activity> activities, Function<Activity, List<Wait>> waiting) {
         List<Activity> open = new ArrayList<>(activities);
         while (!open.isEmpty()) {
-            List<Activity> due = open.stream()
-                    .filter(one -> open.stream().noneMatch(one::needs))
-                    .toList();
             Optional<Activity> next =
-                    due.stream().filter(one -> wait(one, waiting).isEmpty()).findFirst();
+                    due(open).filter(one -> wait(one, waiting).isEmpty()).findFirst();
             if (next.isPresent() && hours - used > NOTHING) {
                 work(next.get());
                 open.removeIf(Activity::isDone);
@@ -55,8 +53,7 @@ final class DayRun {
                 close(
                         next.isPresent()
                                 ? List.of()
-                                : wait(due.get(0), waiting).stream()
-                                        .map(Wait::what)
+                                : due(open).findFirst().flatMap(first -> wait(first, waiting)).map(Wait::what).stream()
                                         .toList());
             }
         }
@@ -64,6 +61,11 @@ final class DayRun {
             close(List.of());
         }
         return List.copyOf(days);
+    }
+
+    /** Those that need nothing that is still open, looked for no further than somebody asks. */
+    private static Stream<Activity> due(List<Activity> open) {
+        return open.stream().filter(one -> open.stream().noneMatch(one::needs));
     }
 
     private Optional<Wait> wait(Activity activity, Function<Activity, List<Wait>> waiting) {
