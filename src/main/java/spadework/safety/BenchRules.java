@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import spadework.finding.Finding;
-import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
 import spadework.job.Job;
 import spadework.job.Protection;
@@ -21,7 +20,7 @@ final class BenchRules implements Rule {
     @Override
     public List<Finding> check(Facts facts) {
         Optional<Benching.Against> against = Benching.against(facts.job().site().soil());
-        List<BodyNames> asked = against.isEmpty() ? List.of() : asked(facts.job());
+        List<BodyNames> asked = against.isEmpty() ? List.of() : asked(facts);
         if (asked.isEmpty()) {
             return List.of();
         }
@@ -35,10 +34,10 @@ final class BenchRules implements Rule {
     }
 
     /** Bodies that the job wants benched, deeper than one step; what lies in another's trench has no bank. */
-    private static List<BodyNames> asked(Job job) {
+    private static List<BodyNames> asked(Facts facts) {
         List<BodyNames> asked = new ArrayList<>();
-        for (DigBody body : DigBodies.of(job)) {
-            if (body.entered() && isAsked(job, body) && body.deepest().feet() > Benching.RISE.feet() + 1e-6) {
+        for (DigBody body : facts.bodies()) {
+            if (body.entered() && isAsked(facts.job(), body) && body.deepest().feet() > Benching.RISE.feet() + 1e-6) {
                 asked.add(BodyNames.of(body));
             }
         }

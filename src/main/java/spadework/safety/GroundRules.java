@@ -11,7 +11,6 @@ import java.util.Optional;
 import spadework.finding.Finding;
 import spadework.ground.BodyKind;
 import spadework.ground.DepthFrom;
-import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
 import spadework.ground.FreeEnds;
 import spadework.ground.SumpHole;
@@ -37,7 +36,7 @@ final class GroundRules implements Rule {
     @Override
     public List<Finding> check(Facts facts) {
         Job job = facts.job();
-        List<DigBody> bodies = DigBodies.of(job);
+        List<DigBody> bodies = facts.bodies();
         List<Finding> found = new ArrayList<>();
         bodies.forEach(body -> differs(body).ifPresent(found::add));
         found.addAll(unmeasured(bodies, DepthFrom.TYPED, "trench-depth-typed"));

@@ -12,7 +12,6 @@ import java.util.Map;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.ground.BodyKind;
-import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
 import spadework.job.Protection;
 import spadework.job.Seepage;
@@ -35,7 +34,7 @@ public final class TrenchDuties {
 
     /** People in what a job digs. The gap between wall and bank is a trench (T-22). */
     static List<Finding> check(Facts facts) {
-        List<DigBody> bodies = DigBodies.of(facts.job());
+        List<DigBody> bodies = facts.bodies();
         Seepage seepage = facts.job().site().soil().seepage();
         List<Finding> found = new ArrayList<>(of(bodies, seepage == Seepage.FREE));
         if (bodies.stream().anyMatch(DigBody::entered)) {
