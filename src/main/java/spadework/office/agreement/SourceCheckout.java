@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import spadework.intake.Intake;
 import spadework.office.Office;
@@ -18,6 +19,7 @@ import spadework.press.template.Templates;
  */
 public final class SourceCheckout implements AutoCloseable {
     private final Path folder;
+    private Optional<Office> office = Optional.empty();
 
     private SourceCheckout(Path folder) {
         this.folder = folder;
@@ -41,9 +43,15 @@ public final class SourceCheckout implements AutoCloseable {
                 Files.readAllBytes(folder.resolve(JobSource.BUNDLED_RULES)));
     }
 
-    /** An office that reads with the books of that day and prints with its words. */
+    /**
+     * An office that reads with the books of that day and prints with its words; made once, as reading all templates
+     * took a step most of its time.
+     */
     public Office office() throws IOException {
-        return new Office(intake(), Templates.with(folder.resolve(JobSource.TEMPLATES)));
+        if (office.isEmpty()) {
+            office = Optional.of(new Office(intake(), Templates.with(folder.resolve(JobSource.TEMPLATES))));
+        }
+        return office.get();
     }
 
     @Override
