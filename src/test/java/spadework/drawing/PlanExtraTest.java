@@ -90,7 +90,7 @@ class PlanExtraTest {
     void optionalWallAndPipeAreDashedKeyedAndNamed() {
         Scene plan = PlanSketch.withOptions(offering(alteration()), Language.ENGLISH);
         assertThat(lines(plan)).contains(Role.WALL, Role.EXTRA_WALL, Role.EXTRA_PIPE);
-        assertThat(labels(plan)).contains("F", "Optional wall", "Optional pipe");
+        assertThat(labels(plan)).contains("F", "Optional wall", "Optional pipe", "Dug only for an option");
         assertThat(SceneSvg.of(plan)).contains("stroke-dasharray=\"7.00 3.00\"", "stroke-dasharray=\"1.20 2.20\"");
     }
 
@@ -114,6 +114,13 @@ class PlanExtraTest {
         assertThat(both).as("walls of the contract and their end marks").hasSize(agreed.size() + 2);
     }
 
+    @Test
+    void groundThatIsDugApartIsKeyedOnlyWhereItIsDrawn() {
+        Job plain = PlanJob.house(40, 28).wall("A", Side.NORTH, 0, 40).job();
+
+        assertThat(labels(PlanSketch.of(plain))).doesNotContain("Dug only for an option", "Dug only for this change");
+    }
+
     private static boolean isWall(Shape shape) {
         return shape instanceof Line line && line.role() == Role.WALL;
     }
@@ -127,7 +134,9 @@ class PlanExtraTest {
                 .job();
         Job before = PlanJob.house(40, 28).wall("A", Side.NORTH, 0, 40).job();
         Scene plan = PlanSketch.changed(before, after, Language.ENGLISH);
-        assertThat(labels(plan)).contains("Wall added").doesNotContain("Pipe added", "Optional wall");
+        assertThat(labels(plan))
+                .contains("Wall added", "Dug only for this change")
+                .doesNotContain("Pipe added", "Optional wall", "Dug only for an option");
         assertThat(plan.alternative()).contains("Added by this change: Wall F");
     }
 }

@@ -22,11 +22,12 @@ import spadework.job.Water;
  * @param labels of walls, drains and solid pipes
  * @param wallName what the key calls such a wall
  * @param pipeName what the key calls such a pipe
+ * @param dugName what the key calls the ground that is dug for them alone
  * @param sentence what the words say of one, as {@code Optional:}
  */
-public record AddedParts(Set<String> labels, String wallName, String pipeName, String sentence) {
+public record AddedParts(Set<String> labels, String wallName, String pipeName, String dugName, String sentence) {
     /** Nothing is drawn apart. */
-    static final AddedParts NONE = new AddedParts(Set.of(), "", "", "");
+    static final AddedParts NONE = new AddedParts(Set.of(), "", "", "", "");
 
     public AddedParts {
         labels = Set.copyOf(labels);
@@ -41,7 +42,12 @@ public record AddedParts(Set<String> labels, String wallName, String pipeName, S
     }
 
     private static AddedParts of(Set<String> labels, String how, PlanWords words) {
-        return new AddedParts(labels, words.meaning(how + "-wall"), words.meaning(how + "-pipe"), words.sentence(how));
+        return new AddedParts(
+                labels,
+                words.meaning(how + "-wall"),
+                words.meaning(how + "-pipe"),
+                words.meaning(how + "-dug"),
+                words.sentence(how));
     }
 
     boolean has(String label) {

@@ -28,20 +28,22 @@ public final class DrainDrawing {
         double out = bands.drain(frame.scale());
         for (DrainRoute route : water.drains()) {
             Role role = extra.pipe(route.drain().label(), Role.DRAIN);
-            for (List<OutlineSpot> arm : route.arms()) {
-                sheet.pipe(points(arm, frame, out), Weight.MEDIUM, role, true);
-            }
+            ways(route, frame, out).forEach(way -> sheet.pipe(way, Weight.MEDIUM, role, true));
             for (OutlineSpot spot : route.cleanouts()) {
                 sheet.draw(cleanout(frame.at(spot, out)));
             }
-            Point tee = frame.at(route.tee(), out);
-            sheet.draw(new Dot(tee.x(), tee.y(), 2, Weight.THIN, Role.MAIN, true));
+            RunDrawing.joint(frame.at(route.tee(), out), sheet);
             sheet.wish(name(route, frame, bands, words));
         }
     }
 
     static Dot cleanout(Point at) {
         return new Dot(at.x(), at.y(), 2.6, Weight.MEDIUM, Role.WATER, false);
+    }
+
+    /** The lines of a drain's arms, that many points outside the house. */
+    static List<List<Point>> ways(DrainRoute route, PlanFrame frame, double out) {
+        return route.arms().stream().map(arm -> points(arm, frame, out)).toList();
     }
 
     private static List<Point> points(List<OutlineSpot> arm, PlanFrame frame, double out) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import spadework.drawing.shape.BreakMark;
 import spadework.drawing.shape.DrawingSheet;
@@ -93,13 +94,24 @@ public final class LimitDrawing {
     /** The first place between two points at which a tree, or a tie that much further out, hides nothing. */
     private static Point free(Point a, Point b, Side side, double out, DrawingSheet sheet) {
         double size = 2 * TREE_RADIUS;
-        for (double share : SHARES) {
-            Point at = OutletDrawing.outward(a.toward(b, share), side, out);
-            if (OccupiedArea.leaves(Rect.around(at, size, out < 0 ? TIE : size), sheet.shapes())) {
-                return at;
-            }
-        }
-        return OutletDrawing.outward(a.toward(b, SHARES[0]), side, out);
+        List<Point> free = Arrays.stream(SHARES)
+                .mapToObj(share -> OutletDrawing.outward(a.toward(b, share), side, out))
+                .filter(at -> OccupiedArea.leaves(Rect.around(at, size, out < 0 ? TIE : size), sheet.shapes()))
+                .toList();
+        return free.stream()
+                .filter(at -> !isInLineWithTree(at, side, sheet))
+                .findFirst()
+                .or(() -> free.stream().findFirst())
+                .orElseGet(() -> OutletDrawing.outward(a.toward(b, SHARES[0]), side, out));
+    }
+
+    /** A tie there would seem to run on through a tree that stands nearer to the wall or farther from it. */
+    private static boolean isInLineWithTree(Point at, Side side, DrawingSheet sheet) {
+        boolean across = OutlineSpot.isAcross(side);
+        return sheet.shapes().stream()
+                .filter(shape -> shape instanceof Dot dot && dot.role() == Role.LIMIT && !dot.filled())
+                .map(Dot.class::cast)
+                .anyMatch(tree -> Math.abs(across ? tree.x() - at.x() : tree.y() - at.y()) < 2 * TREE_RADIUS);
     }
 
     /** The end of a line from the wall, with its mark. */

@@ -7,6 +7,7 @@ import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.Hatching;
 import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelText;
+import spadework.drawing.shape.LineHops;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.ScaleBar;
 import spadework.drawing.shape.Shape.Dot;
@@ -63,18 +64,22 @@ public final class PlanFoot {
     }
 
     /** Draws the foot and tells where it ends, points from the top. */
-    double draw(Job job, PipeLayout water, AddedParts extra, List<String> key) {
+    double draw(Job job, PlanLayout layout, AddedParts extra, List<String> key) {
         double bar = lines(job, top + 10) + TO_SCALE;
         double last = ScaleBar.draw(new Point(LEFT, bar), scale, words.scale(isBroken()), right - NORTH_WIDE, sheet);
         north(bar + 10);
-        double below = extra(job, extra, last + TO_REST);
-        below = outlets(job, water, below);
+        double below = extra(job, extra, RunDrawing.crosses(layout.ways()), last + TO_REST);
+        below = outlets(job, layout.water(), below);
         double bottom = key(key, below);
         return key.isEmpty() ? below - 7 : bottom;
     }
 
     private boolean isBroken() {
-        return sheet.shapes().stream().anyMatch(shape -> shape instanceof Line line && line.role() == Role.BREAK);
+        return shows(Role.BREAK);
+    }
+
+    private boolean shows(Role role) {
+        return sheet.shapes().stream().anyMatch(shape -> shape instanceof Line line && line.role() == role);
     }
 
     /** Each outlet with its sign and the job's words for its place; tells where the next row stands. */
@@ -142,21 +147,32 @@ public final class PlanFoot {
 
     private Point dug(Point wanted, String text) {
         Point at = fitting(wanted, SAMPLE + 5, text);
-        List<Line> edges = new ArrayList<>();
-        List<Point> corners = List.of(at.plus(0, -7), at.plus(SAMPLE, -7), at.plus(SAMPLE, 1), at.plus(0, 1));
-        for (int i = 0; i < corners.size(); i++) {
-            Point a = corners.get(i);
-            Point b = corners.get((i + 1) % corners.size());
-            edges.add(new Line(a.x(), a.y(), b.x(), b.y(), Weight.THIN, Role.DUG, false));
-        }
+        List<Line> edges = edges(at, Role.DUG);
         Hatching.within(edges, Role.DUG, List.of()).forEach(sheet::draw);
         edges.forEach(sheet::draw);
         return said(at, SAMPLE + 5, text);
     }
 
-    /** What is drawn apart, on a row of its own; tells where the next row stands. */
-    private double extra(Job job, AddedParts extra, double y) {
-        if (extra.labels().isEmpty()) {
+    private Point extraDug(Point wanted, String text) {
+        Point at = fitting(wanted, SAMPLE + 5, text);
+        edges(at, Role.EXTRA_DUG).forEach(sheet::draw);
+        return said(at, SAMPLE + 5, text);
+    }
+
+    private static List<Line> edges(Point at, Role role) {
+        List<Line> edges = new ArrayList<>();
+        List<Point> corners = List.of(at.plus(0, -7), at.plus(SAMPLE, -7), at.plus(SAMPLE, 1), at.plus(0, 1));
+        for (int i = 0; i < corners.size(); i++) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
+            edges.add(new Line(a.x(), a.y(), b.x(), b.y(), Weight.THIN, role, false));
+        }
+        return edges;
+    }
+
+    /** What is drawn apart and how pipes cross, on a row of their own; tells where the next row stands. */
+    private double extra(Job job, AddedParts extra, boolean crosses, double y) {
+        if (extra.labels().isEmpty() && !crosses) {
             return y;
         }
         Point at = new Point(LEFT, y);
@@ -168,7 +184,23 @@ public final class PlanFoot {
                 .anyMatch(label -> job.walls().stream().noneMatch(w -> w.label().equals(label)))) {
             at = sample(at, Weight.MEDIUM, Role.EXTRA_PIPE, extra.pipeName());
         }
-        return at.y() + ROW;
+        if (!extra.labels().isEmpty() && shows(Role.EXTRA_DUG)) {
+            at = extraDug(at, extra.dugName());
+        }
+        return (crosses ? crossing(at) : at).y() + ROW;
+    }
+
+    /** Two pipes that cross, and two that join. */
+    private Point crossing(Point wanted) {
+        Point at = fitting(wanted, SAMPLE + 5, words.meaning("crossing"));
+        List<Point> across = List.of(at.plus(SAMPLE / 2, -8), at.plus(SAMPLE / 2, 2));
+        List<Point> over = List.of(at.plus(0, -3), at.plus(SAMPLE, -3));
+        sheet.line(across.get(0), across.get(1), Weight.MEDIUM, Role.MAIN, false);
+        sheet.pipe(LineHops.over(over, List.of(across)), Weight.MEDIUM, Role.MAIN, false);
+        at = fitting(said(at, SAMPLE + 5, words.meaning("crossing")), SAMPLE + 5, words.meaning("joint"));
+        sheet.line(at.plus(SAMPLE / 2, -8), at.plus(SAMPLE / 2, -3), Weight.MEDIUM, Role.MAIN, false);
+        RunDrawing.joint(at.plus(SAMPLE / 2, -3), sheet);
+        return sample(at, Weight.MEDIUM, Role.MAIN, words.meaning("joint"));
     }
 
     private Point sample(Point wanted, Weight weight, Role role, String text) {

@@ -12,6 +12,11 @@ import spadework.job.Job;
  */
 record PlanLayout(PipeLayout water, Surroundings around, PlanFrame frame, PlanBands bands, Map<String, Point> outlets) {
 
+    /** Longer words below the figure take their room from it, not from the page. */
+    static PlanLayout aboveFoot(Job job, PlanSize usual, PlanWords words) {
+        return of(job, usual.lowerBy(PlanFoot.moreRows(job, words, usual.width())), words);
+    }
+
     /** @param room what the plan has on its page */
     static PlanLayout of(Job job, PlanSize room, PlanWords words) {
         PipeLayout water = PipeLayout.of(job);

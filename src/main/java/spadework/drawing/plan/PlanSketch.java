@@ -62,9 +62,7 @@ public final class PlanSketch {
 
     private static Scene of(Job job, AddedParts extra, PlanSize usual, Language language) {
         PlanWords words = new PlanWords(language);
-        // Longer words take their room from the figure, not from the page.
-        PlanSize room = usual.lowerBy(PlanFoot.moreRows(job, words, usual.width()));
-        PlanLayout layout = PlanLayout.of(job, room, words);
+        PlanLayout layout = PlanLayout.aboveFoot(job, usual, words);
         PipeLayout water = layout.water();
         PlanFrame frame = layout.frame();
         PlanBands bands = layout.bands();
@@ -82,8 +80,8 @@ public final class PlanSketch {
         List<String> key = placeNames(sheet);
         dug.unplaced().forEach(pit -> key.add(words.unplacedPit(pit)));
         dug.hatch(sheet);
-        double height = new PlanFoot(frame, words, sheet).draw(job, water, extra, key);
-        return new Scene(room.width(), height, sheet.shapes(), new PlanInWords(job, words).of(extra));
+        double height = new PlanFoot(frame, words, sheet).draw(job, layout, extra, key);
+        return new Scene(usual.width(), height, sheet.shapes(), new PlanInWords(job, words).of(extra));
     }
 
     /** Gives every name its place, those that matter most first, and answers what the key must say. */

@@ -9,6 +9,7 @@ import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
+import spadework.drawing.shape.LineHops;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Role;
@@ -16,37 +17,68 @@ import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Side;
 import spadework.place.OutlineSpot;
 
-/** The solid pipes, along the house where they must, then straight to their outlet, and the downspouts. */
+/**
+ * The solid pipes, along the house where they must, then straight to their outlet, and the downspouts. Where one crosses
+ * another it hops; where its own lines join there is a point.
+ */
 public final class RunDrawing {
     private static final double WIDEST = 90;
 
+    /** The point at a joint, smaller than a downspout, points. */
+    static final double JOINT = 2;
+
     private RunDrawing() {}
 
+    /** Whether any of them crosses another or a footing drain. */
+    static boolean crosses(RunWays lying) {
+        List<List<Point>> crossed = new ArrayList<>(lying.drains());
+        for (PlanRun run : lying.water().runs()) {
+            List<List<Point>> own = lying.all(run);
+            if (own.stream().anyMatch(way -> LineHops.over(way, crossed).size() > way.size())) {
+                return true;
+            }
+            crossed.addAll(own);
+        }
+        return false;
+    }
+
     static void draw(RunWays lying, AddedParts extra, DrawingSheet sheet) {
+        List<List<Point>> crossed = new ArrayList<>(lying.drains());
         for (PlanRun run : lying.water().runs()) {
             Weight weight = run.isRoofWater() ? Weight.THIN : Weight.MEDIUM;
             Role role = extra.pipe(run.label(), run.role());
             for (OutlineSpot start : run.starts().subList(1, run.starts().size())) {
                 boolean apart = fromExtra(start, lying.water(), extra);
-                sheet.pipe(lying.joining(run, start), weight, apart ? Role.EXTRA_PIPE : role, false);
+                List<Point> joining = LineHops.over(lying.joining(run, start), crossed);
+                sheet.pipe(joining, weight, apart ? Role.EXTRA_PIPE : role, false);
             }
             Optional<BreakMark> mark = lying.mark(run).filter(one -> !lying.isBrokenOff(run));
             lying.way(run)
                     .ifPresent(points -> mark.ifPresentOrElse(
-                            one -> broken(points, one, weight, role, sheet),
-                            () -> sheet.pipe(points, weight, role, true)));
+                            one -> broken(points, one, weight, role, crossed, sheet),
+                            () -> sheet.pipe(LineHops.over(points, crossed), weight, role, true)));
+            List<List<Point>> own = lying.all(run);
+            PipeJoints.of(own).forEach(joint -> joint(joint, sheet));
             if (run.isRoofWater()) {
                 run.starts().forEach(start -> downspout(lying.frame().at(start, 0), sheet));
             }
+            crossed.addAll(own);
         }
     }
 
     /** A pipe to its outlet, with a mark on its last reach. */
-    private static void broken(List<Point> points, BreakMark mark, Weight weight, Role role, DrawingSheet sheet) {
+    private static void broken(
+            List<Point> points,
+            BreakMark mark,
+            Weight weight,
+            Role role,
+            List<List<Point>> crossed,
+            DrawingSheet sheet) {
         List<Point> before = new ArrayList<>(points.subList(0, points.size() - 1));
         before.add(mark.before());
-        sheet.pipe(before, weight, role, false);
-        sheet.pipe(List.of(mark.after(), points.get(points.size() - 1)), weight, role, true);
+        List<Point> after = List.of(mark.after(), points.get(points.size() - 1));
+        sheet.pipe(LineHops.over(before, crossed), weight, role, false);
+        sheet.pipe(LineHops.over(after, crossed), weight, role, true);
         mark.draw(sheet);
     }
 
@@ -68,6 +100,10 @@ public final class RunDrawing {
         return water.drains().stream()
                 .anyMatch(
                         route -> extra.has(route.drain().label()) && route.tee().equals(start));
+    }
+
+    static void joint(Point at, DrawingSheet sheet) {
+        sheet.draw(new Dot(at.x(), at.y(), JOINT, Weight.THIN, Role.MAIN, true));
     }
 
     private static void downspout(Point at, DrawingSheet sheet) {

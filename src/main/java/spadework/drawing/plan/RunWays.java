@@ -24,6 +24,14 @@ record RunWays(PipeLayout water, Map<String, Point> outlets, PlanFrame frame, Pl
         return Optional.ofNullable(outlets.get(run.outlet())).map(outlet -> way(run, outlet));
     }
 
+    /** The lines of all footing drains. */
+    List<List<Point>> drains() {
+        double out = bands.drain(frame.scale());
+        return water.drains().stream()
+                .flatMap(drain -> DrainDrawing.ways(drain, frame, out).stream())
+                .toList();
+    }
+
     /** From another start of a run to the first. */
     List<Point> joining(PlanRun run, OutlineSpot start) {
         List<Point> points = new ArrayList<>(List.of(frame.at(start, band(run))));

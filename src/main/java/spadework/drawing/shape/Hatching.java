@@ -4,6 +4,8 @@ package spadework.drawing.shape;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Label;
 import spadework.drawing.shape.Shape.Line;
 import spadework.drawing.shape.Shape.Role;
@@ -14,6 +16,10 @@ public final class Hatching {
     private static final double APART = 9;
     private static final double CLOSE = 6;
     private static final double TICK = 4;
+
+    /** White around words and trees, points: as much as between two lines. */
+    private static final double CLEAR = 4.5;
+
     private static final double TICKS_APART = 18;
 
     private Hatching() {}
@@ -54,26 +60,33 @@ public final class Hatching {
     }
 
     /**
-     * Lines from lower left to upper right within outlines of any form, holes among them, that leave words clear.
+     * Lines from lower left to upper right within outlines of any form, holes among them, that leave words and trees
+     * clear.
      *
      * @param edges of the outlines, closed
      * @param drawn what is drawn already
      */
     public static List<Line> within(List<Line> edges, Role role, List<Shape> drawn) {
-        List<Rect> words = drawn.stream()
-                .filter(Label.class::isInstance)
-                .map(label -> LabelText.box((Label) label).grown(OccupiedArea.CLEAR + 1))
-                .toList();
+        List<Rect> kept =
+                drawn.stream().flatMap(shape -> keptClear(shape).stream()).toList();
         double low = edges.stream().mapToDouble(Hatching::least).min().orElse(0);
         double high = edges.stream().mapToDouble(Hatching::most).max().orElse(0);
         List<Line> lines = new ArrayList<>();
         for (double sum = Math.ceil(low / CLOSE) * CLOSE + CLOSE / 2; sum < high; sum += CLOSE) {
             List<Double> cuts = crossings(edges, sum);
             for (int i = 1; i < cuts.size(); i += 2) {
-                clear(cuts.get(i - 1), cuts.get(i), sum, role, words, lines);
+                clear(cuts.get(i - 1), cuts.get(i), sum, role, kept, lines);
             }
         }
         return lines;
+    }
+
+    private static Optional<Rect> keptClear(Shape shape) {
+        if (shape instanceof Label label) {
+            return Optional.of(LabelText.box(label).grown(CLEAR));
+        }
+        boolean tree = shape instanceof Dot dot && dot.role() == Role.LIMIT && !dot.filled();
+        return tree ? Optional.of(OccupiedArea.bounds(shape)) : Optional.empty();
     }
 
     private static double least(Line edge) {
@@ -98,11 +111,11 @@ public final class Hatching {
         return cuts;
     }
 
-    /** The parts between two places of a line x + y = sum that leave all words clear. */
-    private static void clear(double from, double to, double sum, Role role, List<Rect> words, List<Line> lines) {
+    /** The parts between two places of a line x + y = sum that leave all boxes clear. */
+    private static void clear(double from, double to, double sum, Role role, List<Rect> kept, List<Line> lines) {
         double at = from;
         List<double[]> taken = new ArrayList<>();
-        for (Rect box : words) {
+        for (Rect box : kept) {
             double left = Math.max(box.left(), sum - box.bottom());
             double right = Math.min(box.right(), sum - box.top());
             if (left < right) {

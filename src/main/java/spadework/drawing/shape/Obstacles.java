@@ -3,6 +3,7 @@ package spadework.drawing.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Label;
 
 /**
@@ -12,7 +13,7 @@ import spadework.drawing.shape.Shape.Label;
 final class Obstacles {
     private final List<Shape> near = new ArrayList<>();
     private final List<Rect> bounds = new ArrayList<>();
-    private final List<Rect> labels = new ArrayList<>();
+    private final List<Rect> uncrossed = new ArrayList<>();
     private int lastHit;
     private int lastCrossed;
 
@@ -30,7 +31,10 @@ final class Obstacles {
                 bounds.add(around);
             }
             if (shape instanceof Label label) {
-                labels.add(LabelText.box(label).grown(OccupiedArea.CLEAR));
+                uncrossed.add(LabelText.box(label).grown(OccupiedArea.CLEAR));
+            }
+            if (shape instanceof Dot dot && dot.role() == Shape.Role.LIMIT && !dot.filled()) {
+                uncrossed.add(OccupiedArea.bounds(dot));
             }
         }
     }
@@ -54,13 +58,13 @@ final class Obstacles {
         return bounds.get(shape).meets(wide) && OccupiedArea.touches(near.get(shape), wide);
     }
 
-    /** True if a line between the two points would run through none of the labels. */
+    /** True if a line between the two points would run through none of the labels and none of the trees. */
     boolean leaveLine(Point a, Point b) {
-        if (lastCrossed < labels.size() && labels.get(lastCrossed).isCrossedBy(a, b)) {
+        if (lastCrossed < uncrossed.size() && uncrossed.get(lastCrossed).isCrossedBy(a, b)) {
             return false;
         }
-        for (int i = 0; i < labels.size(); i++) {
-            if (labels.get(i).isCrossedBy(a, b)) {
+        for (int i = 0; i < uncrossed.size(); i++) {
+            if (uncrossed.get(i).isCrossedBy(a, b)) {
                 lastCrossed = i;
                 return false;
             }

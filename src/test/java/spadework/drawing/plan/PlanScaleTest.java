@@ -204,7 +204,7 @@ class PlanScaleTest {
     private static PlanLayout layout(Job job) {
         PlanWords words = PlanWords.ENGLISH;
         PlanSize usual = PlanSize.AMONG_OTHERS;
-        return PlanLayout.of(job, usual.lowerBy(PlanFoot.moreRows(job, words, usual.width())), words);
+        return PlanLayout.aboveFoot(job, usual, words);
     }
 
     private static double length(PlanLayout layout, PlanRun run) {
