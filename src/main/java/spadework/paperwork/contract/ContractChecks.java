@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.contract;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -49,6 +50,7 @@ public final class ContractChecks {
         boolean secured = signing.get().financing().lienOnHome();
         Set<Content> holds = ContractContents.of(job, company, signing.get(), ContentsCheck.due(law, price, secured));
         found.addAll(ContentsCheck.of(state, law, holds, price, secured));
+        found.addAll(laterRules(state, law, signing.get().sale().on().orElse(job.issued())));
         found.addAll(ExcessCost.of(state, law, contract));
         found.addAll(signing(state, signing.get()));
         found.addAll(
@@ -60,6 +62,20 @@ public final class ContractChecks {
             found.add(finding("contract-options-open", Severity.MUST, state, "common practice, no source"));
         }
         return found;
+    }
+
+    /** Rules that were gathered after a contract's day do not say what held on that day. */
+    private static List<Finding> laterRules(String state, HouseLaw law, LocalDate day) {
+        return law.state()
+                .filter(rules -> LocalDate.parse(rules.asOf()).isAfter(day))
+                .map(rules -> new Finding(
+                        "rules-later",
+                        Severity.ADVISE,
+                        state,
+                        Map.of("asOf", rules.asOf(), "day", day.toString()),
+                        String.join("; ", rules.citations())))
+                .stream()
+                .toList();
     }
 
     /** The license is held against the state of the house, where that state's law asks for one or was not read. */

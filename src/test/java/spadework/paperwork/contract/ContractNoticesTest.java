@@ -178,6 +178,19 @@ class ContractNoticesTest {
         assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("not verified", "secondary source");
     }
 
+    @ParameterizedTest
+    @CsvSource({"2026-06-30, false", "2026-07-01, false", "2026-07-02, true"})
+    void rulesThatWereGatheredAfterTheContractAreToldToTheContractorOnly(String gathered, boolean told)
+            throws IOException {
+        Path job = ContractJobs.in(folder, "CT");
+        Files.writeString(
+                folder.resolve("state-rules.json"),
+                "{\"packs\": [{\"state\": \"CT\", \"asOf\": \"" + gathered + "\"}]}");
+
+        assertThat(ids(job).contains("rules-later")).isEqualTo(told);
+        assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("gathered");
+    }
+
     private List<LegalNotice> due(String state) {
         return StateRuleBook.bundled().find(state).orElseThrow().notices().stream()
                 .filter(notice -> notice.when() != NoticeCase.SECURED_ON_THE_HOME)
