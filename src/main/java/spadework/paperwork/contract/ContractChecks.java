@@ -66,7 +66,8 @@ public final class ContractChecks {
 
     /** Rules that were gathered after a contract's day do not say what held on that day. */
     private static List<Finding> laterRules(String state, HouseLaw law, LocalDate day) {
-        return law.state()
+        return law
+                .state()
                 .filter(rules -> LocalDate.parse(rules.asOf()).isAfter(day))
                 .map(rules -> new Finding(
                         "rules-later",
