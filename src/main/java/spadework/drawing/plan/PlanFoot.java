@@ -68,8 +68,8 @@ public final class PlanFoot {
         double bar = lines(job, top + 10) + TO_SCALE;
         double last = ScaleBar.draw(new Point(LEFT, bar), scale, words.scale(isBroken()), right - NORTH_WIDE, sheet);
         north(bar + 10);
-        double below = extra(job, extra, RunDrawing.crosses(layout.ways()), last + TO_REST);
-        below = outlets(job, layout.water(), below);
+        double below = extra(job, extra, last + TO_REST);
+        below = outlets(job, layout, below);
         double bottom = key(key, below);
         return key.isEmpty() ? below - 7 : bottom;
     }
@@ -82,12 +82,15 @@ public final class PlanFoot {
         return sheet.shapes().stream().anyMatch(shape -> shape instanceof Line line && line.role() == role);
     }
 
-    /** Each outlet with its sign and the job's words for its place; tells where the next row stands. */
-    private double outlets(Job job, PipeLayout water, double first) {
+    /**
+     * Each outlet with its sign and the job's words for its place, then how pipes cross; tells where the next row
+     * stands.
+     */
+    private double outlets(Job job, PlanLayout layout, double first) {
         double x = LEFT;
         double y = first;
         for (Outlet outlet : job.water().outlets()) {
-            boolean unplaced = water.unplaced().contains(outlet.label());
+            boolean unplaced = layout.water().unplaced().contains(outlet.label());
             String label = LabelText.cut(outlet.label(), LabelRequest.SMALL, OutletDrawing.WIDEST);
             double text = x + SIGN + LabelText.width(label, LabelRequest.SMALL, true) + 5;
             String what = outlet.what() + (unplaced ? " " + words.unplaced() : "");
@@ -103,7 +106,9 @@ public final class PlanFoot {
             sheet.draw(small(text, y, kept));
             x = text + LabelText.width(kept, LabelRequest.SMALL) + 2 * GAP;
         }
-        return job.water().outlets().isEmpty() ? first : y + ROW;
+        Point at = new Point(x, y);
+        at = RunDrawing.crosses(layout.ways()) ? crossing(at) : at;
+        return at.x() == LEFT && at.y() == first ? first : at.y() + ROW;
     }
 
     /** What the lines mean, in as many rows as it takes; tells where the last one stands. */
@@ -170,9 +175,9 @@ public final class PlanFoot {
         return edges;
     }
 
-    /** What is drawn apart and how pipes cross, on a row of their own; tells where the next row stands. */
-    private double extra(Job job, AddedParts extra, boolean crosses, double y) {
-        if (extra.labels().isEmpty() && !crosses) {
+    /** What is drawn apart, on a row of its own; tells where the next row stands. */
+    private double extra(Job job, AddedParts extra, double y) {
+        if (extra.labels().isEmpty()) {
             return y;
         }
         Point at = new Point(LEFT, y);
@@ -184,10 +189,10 @@ public final class PlanFoot {
                 .anyMatch(label -> job.walls().stream().noneMatch(w -> w.label().equals(label)))) {
             at = sample(at, Weight.MEDIUM, Role.EXTRA_PIPE, extra.pipeName());
         }
-        if (!extra.labels().isEmpty() && shows(Role.EXTRA_DUG)) {
+        if (shows(Role.EXTRA_DUG)) {
             at = extraDug(at, extra.dugName());
         }
-        return (crosses ? crossing(at) : at).y() + ROW;
+        return at.y() + ROW;
     }
 
     /** Two pipes that cross, and two that join. */

@@ -14,7 +14,7 @@ record PlanSize(double width, double leastHeight, double mostHeight, double figu
     static final PlanSize AMONG_OTHERS = new PlanSize(470, 100, 150, 206);
 
     /** On a page of its own that lies on its side, letter or A4, under a heading and over a key of several rows. */
-    static final PlanSize WHOLE_PAGE = new PlanSize(670, 150, 280, 344);
+    static final PlanSize WHOLE_PAGE = new PlanSize(670, 150, 280, 350);
 
     /** The same with the figure that many points lower. */
     PlanSize lowerBy(double points) {

@@ -18,8 +18,8 @@ import spadework.job.Side;
 import spadework.place.OutlineSpot;
 
 /**
- * The solid pipes, along the house where they must, then straight to their outlet, and the downspouts. Where one crosses
- * another it hops; where its own lines join there is a point.
+ * The solid pipes, along the house where they must, then straight to their outlet, and the downspouts. Where one
+ * crosses another it hops; where its own lines join there is a point.
  */
 public final class RunDrawing {
     private static final double WIDEST = 90;
