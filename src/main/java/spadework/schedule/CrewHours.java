@@ -27,6 +27,14 @@ public final class CrewHours {
                 .orElse(BigDecimal.ZERO);
     }
 
+    /** The same as a floating-point number, for laying work onto days. */
+    static double number(Company company, Labor labor, BigDecimal quantity, List<Stretch> stretches) {
+        double hours = quantity.doubleValue() / labor.perHour().doubleValue();
+        return stretches.isEmpty()
+                ? hours
+                : hours * slowed(company, labor, stretches).doubleValue();
+    }
+
     private static BigDecimal slowed(Company company, Labor labor, List<Stretch> stretches) {
         return stretches.isEmpty()
                 ? BigDecimal.ONE

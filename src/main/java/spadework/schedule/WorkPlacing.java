@@ -78,9 +78,9 @@ final class WorkPlacing {
         labor.machine()
                 .filter(machine -> digs || company.diggers().containsKey(machine))
                 .ifPresent(diggers::add);
-        BigDecimal of = CrewHours.of(company, item, line.quantity(), line.stretches());
+        double of = CrewHours.number(company, labor, line.quantity(), line.stretches());
         Stage stage = Steps.stage(item, line.section().kind());
-        hours.merge(new Key(stage, place(stage, line), labor.crew(), labor.machine()), of.doubleValue(), Double::sum);
+        hours.merge(new Key(stage, place(stage, line), labor.crew(), labor.machine()), of, Double::sum);
     }
 
     private static String place(Stage stage, TakeoffLine line) {

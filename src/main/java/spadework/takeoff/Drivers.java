@@ -103,10 +103,7 @@ public final class Drivers {
         double sum = 0;
         for (Working length : lengths) {
             String symbol = "F" + (inputs.size() + 1);
-            inputs.add(
-                    length instanceof Worked worked
-                            ? worked.as(symbol)
-                            : new Given(symbol, length.name(), length.value(), length.unit(), length.source()));
+            inputs.add(length instanceof Worked worked ? worked.as(symbol) : Given.of(symbol, length));
             formula.append(formula.isEmpty() ? "" : " + ").append(symbol);
             sum += length.number();
         }

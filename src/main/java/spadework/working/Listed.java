@@ -9,9 +9,13 @@ import spadework.measure.Unit;
  *
  * @param source which book or table, and its date or edition
  */
-public record Listed(String symbol, String name, BigDecimal value, Unit unit, String source) implements Working {
+public record Listed(String symbol, String name, Amount amount, Unit unit, String source) implements Working {
+
+    public Listed(String symbol, String name, BigDecimal value, Unit unit, String source) {
+        this(symbol, name, Amount.of(value), unit, source);
+    }
 
     public static Listed of(String symbol, String name, double value, Unit unit, String source) {
-        return new Listed(symbol, name, BigDecimal.valueOf(value), unit, source);
+        return new Listed(symbol, name, Amount.of(value), unit, source);
     }
 }

@@ -25,28 +25,6 @@ public final class Worked implements Working {
     private final List<Working> inputs;
     private final Amount amount;
 
-    /** A value as it was worked out: a floating-point number as a decimal only once somebody asks for that. */
-    private static final class Amount {
-        private final double number;
-        private BigDecimal exact;
-
-        Amount(double number) {
-            this.number = number;
-        }
-
-        Amount(BigDecimal exact) {
-            this.number = exact.doubleValue();
-            this.exact = exact;
-        }
-
-        BigDecimal exact() {
-            if (exact == null) {
-                exact = BigDecimal.valueOf(number);
-            }
-            return exact;
-        }
-    }
-
     private Worked(String symbol, String name, Amount amount, Unit unit, Formula formula, List<Working> inputs) {
         this.symbol = symbol;
         this.name = name;
@@ -58,13 +36,13 @@ public final class Worked implements Working {
 
     /** A worked number; {@code value} must be what {@code formula} gives for {@code inputs}. */
     public static Worked of(String symbol, String name, double value, Unit unit, Formula formula, Working... inputs) {
-        return new Worked(symbol, name, new Amount(value), unit, formula, List.of(inputs));
+        return new Worked(symbol, name, Amount.of(value), unit, formula, List.of(inputs));
     }
 
     /** The same of an exact decimal. */
     public static Worked of(
             String symbol, String name, BigDecimal value, Unit unit, Formula formula, Working... inputs) {
-        return new Worked(symbol, name, new Amount(value), unit, formula, List.of(inputs));
+        return new Worked(symbol, name, Amount.of(value), unit, formula, List.of(inputs));
     }
 
     /** The same number under another symbol, for a formula that takes several of its kind. */
@@ -88,13 +66,8 @@ public final class Worked implements Working {
     }
 
     @Override
-    public BigDecimal value() {
-        return amount.exact();
-    }
-
-    @Override
-    public double number() {
-        return amount.number;
+    public Amount amount() {
+        return amount;
     }
 
     @Override
@@ -144,7 +117,7 @@ public final class Worked implements Working {
         return other instanceof Worked worked
                 && symbol.equals(worked.symbol)
                 && name.equals(worked.name)
-                && value().equals(worked.value())
+                && amount.equals(worked.amount)
                 && unit == worked.unit
                 && formula.equals(worked.formula)
                 && inputs.equals(worked.inputs);
@@ -152,7 +125,7 @@ public final class Worked implements Working {
 
     @Override
     public int hashCode() {
-        return Objects.hash(symbol, name, amount.number, unit, formula);
+        return Objects.hash(symbol, name, amount.number(), unit, formula);
     }
 
     @Override

@@ -15,8 +15,13 @@ public sealed interface Working permits Given, Listed, Worked {
     /** What the number is, in words. */
     String name();
 
+    /** The value as it is kept. */
+    Amount amount();
+
     /** The value, unrounded. */
-    BigDecimal value();
+    default BigDecimal value() {
+        return amount().exact();
+    }
 
     Unit unit();
 
@@ -30,7 +35,7 @@ public sealed interface Working permits Given, Listed, Worked {
 
     /** The value as a floating-point number, for engineering arithmetic. */
     default double number() {
-        return value().doubleValue();
+        return amount().number();
     }
 
     /** The value with its unit, as it stands in a working. */

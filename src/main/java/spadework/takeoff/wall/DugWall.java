@@ -299,6 +299,6 @@ public final class DugWall {
     }
 
     static Given renamed(String symbol, Working working) {
-        return new Given(symbol, working.name(), working.value(), working.unit(), working.source());
+        return Given.of(symbol, working);
     }
 }
