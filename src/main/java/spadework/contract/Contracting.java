@@ -3,7 +3,7 @@ package spadework.contract;
 
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,20 +24,22 @@ import spadework.pricing.Installments;
 import spadework.pricing.OfferedPrice;
 import spadework.pricing.Quote;
 import spadework.pricing.UnitPrice;
+import spadework.schedule.MeasuredStages;
+import spadework.schedule.ScheduledTakeoff;
 
 /** From a priced job to its contract. */
 public final class Contracting {
     private final Job job;
     private final Company company;
-    private final PriceBook book;
+    private final MeasuredStages stages;
     private final OfferedPrice proposed;
     private final SealedFigures sealed;
-    private final Map<Job, WorkPrice> known = new HashMap<>();
+    private final Map<ScheduledTakeoff, WorkPrice> known = new IdentityHashMap<>();
 
-    private Contracting(Job job, Company company, PriceBook book, OfferedPrice proposed, SealedFigures sealed) {
+    private Contracting(Job job, MeasuredStages stages, OfferedPrice proposed, SealedFigures sealed) {
         this.job = job;
-        this.company = company;
-        this.book = book;
+        this.company = stages.company();
+        this.stages = stages;
         this.proposed = proposed;
         this.sealed = sealed;
     }
@@ -53,16 +55,17 @@ public final class Contracting {
      *     #unknownPrices}
      */
     public static Contract of(Job job, Company company, PriceBook book, Quote proposed) {
-        return of(job, company, book, proposed, SealedFigures.NONE);
+        return of(job, new MeasuredStages(company, book), proposed, SealedFigures.NONE);
     }
 
     /**
      * The same where figures are signed: they take the place of what is figured.
      *
+     * @param stages what is measured of this job so far
      * @param sealed what the register has of the contract and its changes
      */
-    public static Contract of(Job job, Company company, PriceBook book, Quote proposed, SealedFigures sealed) {
-        return new Contracting(job, company, book, sealed.offered(proposed.offered()), sealed).contract();
+    public static Contract of(Job job, MeasuredStages stages, Quote proposed, SealedFigures sealed) {
+        return new Contracting(job, stages, sealed.offered(proposed.offered()), sealed).contract();
     }
 
     /** The unit prices that change orders name and the quote does not have, or has in another unit. */
@@ -152,9 +155,8 @@ public final class Contracting {
                 UnfitWalls.of(agreed, fitting.rest(), proposed.unitPrices()));
     }
 
-    /** What an accepted change leads to is where the next one starts, so that each job is measured once. */
     private WorkPrice work(Job stage) {
-        return known.computeIfAbsent(stage, measured -> WorkPrice.of(measured, company, book));
+        return known.computeIfAbsent(stages.of(stage), measured -> WorkPrice.of(measured.takeoff(), stages));
     }
 
     /** The signed price stands; what differs from the figured one is price, not tax. */

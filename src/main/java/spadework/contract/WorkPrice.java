@@ -4,21 +4,18 @@ package spadework.contract;
 import java.util.List;
 import spadework.company.Company;
 import spadework.company.TaxMode;
-import spadework.job.Job;
 import spadework.money.Dollars;
-import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
 import spadework.pricing.SalesTax;
 import spadework.pricing.SectionPrice;
-import spadework.schedule.DayQuantities;
+import spadework.schedule.MeasuredStages;
 import spadework.takeoff.Takeoff;
 
 /** A job's takeoff with the price of its work: its sections, without the small-job minimum, which is charged once. */
 record WorkPrice(Takeoff takeoff, List<SectionPrice> sections) {
 
-    static WorkPrice of(Job job, Company company, PriceBook book) {
-        Takeoff takeoff = DayQuantities.takeoff(job, company, book);
-        return new WorkPrice(takeoff, Pricing.work(company, book, takeoff));
+    static WorkPrice of(Takeoff takeoff, MeasuredStages stages) {
+        return new WorkPrice(takeoff, Pricing.work(stages.company(), stages.book(), takeoff));
     }
 
     private Dollars price() {

@@ -44,8 +44,11 @@ public record DigBody(
 
     /** Grade to the bottom at the deepest place. */
     public Length deepest() {
-        return Length.ofFeet(
-                stations.stream().mapToDouble(BodyStation::depth).max().orElse(0));
+        double deepest = 0;
+        for (BodyStation station : stations) {
+            deepest = Math.max(deepest, station.depth());
+        }
+        return Length.ofFeet(deepest);
     }
 
     /** Mean depth along it. */

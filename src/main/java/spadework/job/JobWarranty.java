@@ -31,20 +31,42 @@ public final class JobWarranty {
     private final boolean crawlSpace;
 
     /**
-     * What a text is about, and what it names besides.
+     * What a text is about, and how it reads without what it names besides.
      *
      * @param pump about a sump or its pump alone
      * @param roofLine about a roof line alone
      * @param crawlSpace about a crawl space alone
      */
-    private record About(boolean pump, boolean roofLine, boolean crawlSpace, boolean namesPump, boolean namesCatch) {
+    private record About(
+            boolean pump,
+            boolean roofLine,
+            boolean crawlSpace,
+            String whole,
+            String withoutPump,
+            String withoutCatch,
+            String withoutBoth) {
         static About of(String text) {
+            String withoutPump = without(NAMES_PUMP, OR_PUMP, text);
             return new About(
                     PUMP.matcher(text).find(),
                     ROOF_LINE.matcher(text).find(),
                     CRAWL_SPACE.matcher(text).find(),
-                    NAMES_PUMP.matcher(text).find(),
-                    NAMES_CATCH.matcher(text).find());
+                    text,
+                    withoutPump,
+                    without(NAMES_CATCH, AND_LEAF_CATCH, text),
+                    NAMES_CATCH.matcher(text).find()
+                            ? AND_LEAF_CATCH.matcher(withoutPump).replaceAll("")
+                            : withoutPump);
+        }
+
+        private static String without(Pattern named, Pattern half, String text) {
+            return named.matcher(text).find() ? half.matcher(text).replaceAll("") : text;
+        }
+
+        String said(boolean sump, boolean roofLine) {
+            String withPump = roofLine ? whole : withoutCatch;
+            String withoutIt = roofLine ? withoutPump : withoutBoth;
+            return sump ? withPump : withoutIt;
         }
     }
 
@@ -87,9 +109,7 @@ public final class JobWarranty {
     }
 
     private String said(String text) {
-        About about = ABOUT.of(text);
-        String said = about.namesPump && !sump ? OR_PUMP.matcher(text).replaceAll("") : text;
-        return about.namesCatch && !roofLine ? AND_LEAF_CATCH.matcher(said).replaceAll("") : said;
+        return ABOUT.of(text).said(sump, roofLine);
     }
 
     private static Pattern starts(String what) {

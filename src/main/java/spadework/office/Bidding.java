@@ -30,6 +30,7 @@ import spadework.safety.Checks;
 import spadework.safety.Facts;
 import spadework.schedule.CrewCalendar;
 import spadework.schedule.JobBook;
+import spadework.schedule.MeasuredStages;
 import spadework.schedule.ScheduleChecks;
 import spadework.schedule.ScheduledTakeoff;
 import spadework.takeoff.Takeoff;
@@ -52,13 +53,14 @@ public final class Bidding {
         // To look at its pictures takes as long as to price a job; neither waits for the other.
         CompletableFuture<List<Fault>> looking = CompletableFuture.supplyAsync(() -> unprintable(understood, album));
         PriceBook book = JobBook.of(understood.book(), understood.company(), job);
-        ScheduledTakeoff scheduled = ScheduledTakeoff.of(job, understood.company(), book);
+        MeasuredStages stages = new MeasuredStages(understood.company(), book);
+        ScheduledTakeoff scheduled = stages.of(job);
         Quote quote = Pricing.of(job, understood.company(), book, scheduled.takeoff());
         List<Fault> unpriced = UnitPriceFaults.of(job, quote, source.file());
         if (!unpriced.isEmpty()) {
             return refused(looking, unpriced);
         }
-        Bid bid = new Case(understood, book, source, album, looking).bid(scheduled, quote);
+        Bid bid = new Case(understood, stages, source, album, looking).bid(scheduled, quote);
         if (!looking.join().isEmpty()) {
             return refused(looking, unpriced);
         }
@@ -81,6 +83,7 @@ public final class Bidding {
     /** One job on its way. */
     private final class Case {
         private final ReadJob understood;
+        private final MeasuredStages stages;
         private final PriceBook book;
         private final BidSource source;
         private final PictureFiles.Album album;
@@ -88,12 +91,13 @@ public final class Bidding {
 
         private Case(
                 ReadJob understood,
-                PriceBook book,
+                MeasuredStages stages,
                 BidSource source,
                 PictureFiles.Album album,
                 CompletableFuture<List<Fault>> looking) {
             this.understood = understood;
-            this.book = book;
+            this.stages = stages;
+            this.book = stages.book();
             this.source = source;
             this.album = album;
             this.looking = looking;
@@ -101,8 +105,8 @@ public final class Bidding {
 
         private Bid bid(ScheduledTakeoff scheduled, Quote quote) {
             Job job = understood.job();
-            Contract contract = Contracting.of(
-                    job, understood.company(), book, quote, source.record().sealed());
+            Contract contract =
+                    Contracting.of(job, stages, quote, source.record().sealed());
             Dossier proposed = dossier(job, scheduled, contract);
             Dossier contracted = dossier(Agreed.contracted(job), contract, proposed);
             Dossier agreed = dossier(Agreed.of(job), contract, contracted);
@@ -118,9 +122,7 @@ public final class Bidding {
 
         /** The dossier of the job in a later state; the one before it where nothing differs. */
         private Dossier dossier(Job job, Contract contract, Dossier before) {
-            return job.equals(before.job())
-                    ? before
-                    : dossier(job, ScheduledTakeoff.of(job, understood.company(), book), contract);
+            return job.equals(before.job()) ? before : dossier(job, stages.of(job), contract);
         }
 
         private Dossier dossier(Job job, ScheduledTakeoff scheduled, Contract contract) {

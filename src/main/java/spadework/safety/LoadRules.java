@@ -13,6 +13,7 @@ import spadework.finding.Finding;
 import spadework.job.Rain;
 import spadework.job.Soil;
 import spadework.job.Texture;
+import spadework.measure.Digits;
 import spadework.water.Permeability;
 import spadework.water.PipeConstants;
 import spadework.water.Range;
@@ -80,9 +81,9 @@ final class LoadRules implements Rule {
                         "texture",
                         soil.texture().name().toLowerCase(Locale.ROOT).replace('_', ' '),
                         "tables",
-                        String.format(Locale.ROOT, "%.2f in/h", tables.high()),
+                        Digits.fixed(tables.high(), 2) + " in/h",
                         "taken",
-                        String.format(Locale.ROOT, "%.1f in/h", taken.high())));
+                        Digits.fixed(taken.high(), 1) + " in/h"));
     }
 
     private static List<Finding> load(Facts facts, Reach reach) {
@@ -146,7 +147,7 @@ final class LoadRules implements Rule {
     }
 
     private static String rain(Rain rain) {
-        return String.format(Locale.ROOT, "%.1f in/h", rain.intensity().inchesPerHour());
+        return Digits.fixed(rain.intensity().inchesPerHour(), 1) + " in/h";
     }
 
     private static String wide(Reach reach, Range inflow) {
@@ -189,6 +190,6 @@ final class LoadRules implements Rule {
                         "speed",
                         Amounts.of(full.velocity()),
                         "least",
-                        String.format(Locale.ROOT, "%.1f ft/s", least)));
+                        Digits.fixed(least, 1) + " ft/s"));
     }
 }

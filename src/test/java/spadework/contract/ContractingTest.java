@@ -39,6 +39,7 @@ import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
 import spadework.pricing.UnitPrice;
 import spadework.schedule.DayQuantities;
+import spadework.schedule.MeasuredStages;
 import spadework.takeoff.Measuring;
 
 /** What options and change orders do to the contract price, and what they never do. */
@@ -78,7 +79,8 @@ class ContractingTest {
         figures.computeIfPresent("proposed.price", (name, was) -> was.plus(more));
         figures.computeIfPresent("payment.1", (name, was) -> was.plus(more));
         Sum change = new Sum(Dollars.of("777.00"), Dollars.ZERO);
-        Contract signed = Contracting.of(job, COMPANY, BOOK, QUOTE, new SealedFigures(figures, Map.of(1, change)));
+        Contract signed = Contracting.of(
+                job, new MeasuredStages(COMPANY, BOOK), QUOTE, new SealedFigures(figures, Map.of(1, change)));
 
         assertThat(signed.contracted().total())
                 .isEqualTo(today.contracted().total().plus(more));
@@ -87,7 +89,8 @@ class ContractingTest {
         assertThat(signed.changes().get(0).agreed()).isEqualTo(change);
         assertThat(signed.total())
                 .isEqualTo(today.contracted().total().plus(more).plus(Dollars.of("777.00")));
-        Contract old = Contracting.of(job, COMPANY, BOOK, QUOTE, new SealedFigures(Map.of("total", more), Map.of()));
+        Contract old = Contracting.of(
+                job, new MeasuredStages(COMPANY, BOOK), QUOTE, new SealedFigures(Map.of("total", more), Map.of()));
         assertThat(old.contracted().total())
                 .as("a line that has its total alone")
                 .isEqualTo(more);

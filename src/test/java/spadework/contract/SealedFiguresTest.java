@@ -23,6 +23,7 @@ import spadework.pricing.Quote;
 import spadework.pricing.SectionPrice;
 import spadework.pricing.UnitPrice;
 import spadework.schedule.DayQuantities;
+import spadework.schedule.MeasuredStages;
 
 /** Each price of a signed contract has a name under which it is sealed, and stands as it was sealed. */
 class SealedFiguresTest {
@@ -38,7 +39,7 @@ class SealedFiguresTest {
     private static final Contract TODAY = Contracting.of(JOB, COMPANY, BOOK, QUOTE);
 
     private static Contract signed(Map<String, Dollars> figures) {
-        return Contracting.of(JOB, COMPANY, BOOK, QUOTE, new SealedFigures(figures, Map.of()));
+        return Contracting.of(JOB, new MeasuredStages(COMPANY, BOOK), QUOTE, new SealedFigures(figures, Map.of()));
     }
 
     private static Map<String, Dollars> with(String name, UnaryOperator<Dollars> change) {

@@ -31,8 +31,8 @@ import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
 import spadework.reason.Reason;
 import spadework.register.Entry;
-import spadework.schedule.DayQuantities;
 import spadework.schedule.JobBook;
+import spadework.schedule.MeasuredStages;
 import spadework.takeoff.Takeoff;
 
 /**
@@ -97,9 +97,10 @@ public final class BidReader {
             Sum sum = new Sum(quote.price(), quote.tax());
             return new BidWithStatus(standing, job, understood.company(), book, quote, sum);
         }
-        Contract contract = Contracting.of(job, understood.company(), book, quote, records.sealed());
+        MeasuredStages stages = new MeasuredStages(understood.company(), book);
+        Contract contract = Contracting.of(job, stages, quote, records.sealed());
         Job agreed = Agreed.of(job);
-        Quote agreedQuote = agreed.equals(job) ? quote : quote(understood, agreed);
+        Quote agreedQuote = agreed.equals(job) ? quote : quote(agreed, stages);
         return new BidWithStatus(standing, agreed, understood.company(), book, agreedQuote, contract.now());
     }
 
@@ -109,11 +110,14 @@ public final class BidReader {
     }
 
     private static Quote quote(ReadJob understood, Job job) {
-        PriceBook book = book(understood);
-        Takeoff takeoff = DayQuantities.takeoff(job, understood.company(), book);
+        return quote(job, new MeasuredStages(understood.company(), book(understood)));
+    }
+
+    private static Quote quote(Job job, MeasuredStages stages) {
+        Takeoff takeoff = stages.of(job).takeoff();
         return job.agreement().changes().isEmpty()
-                ? Pricing.known(job, understood.company(), book, takeoff)
-                : Pricing.of(job, understood.company(), book, takeoff);
+                ? Pricing.known(job, stages.company(), stages.book(), takeoff)
+                : Pricing.of(job, stages.company(), stages.book(), takeoff);
     }
 
     private static BidStatus standing(Job job, JobRecords records) {
