@@ -36,11 +36,14 @@ public final class CrewHours {
     }
 
     private static BigDecimal slowed(Company company, Labor labor, List<Stretch> stretches) {
-        return stretches.isEmpty()
-                ? BigDecimal.ONE
-                : stretches.stream()
-                        .map(stretch -> stretch.share().multiply(factor(company, labor, stretch.conditions())))
-                        .reduce(BigDecimal.ZERO, BigDecimal::add);
+        if (stretches.isEmpty()) {
+            return BigDecimal.ONE;
+        }
+        BigDecimal slowed = BigDecimal.ZERO;
+        for (Stretch stretch : stretches) {
+            slowed = slowed.add(stretch.share().multiply(factor(company, labor, stretch.conditions())));
+        }
+        return slowed;
     }
 
     private static BigDecimal factor(Company company, Labor labor, List<WorkCondition> conditions) {

@@ -4,7 +4,9 @@ package spadework.schedule;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -132,6 +134,7 @@ final class WorkPlacing {
 
     /** In the order of the work; at each stage the walls as the takeoff has them, and last what is of no wall. */
     private List<Activity> activities() {
+        Map<Stage, Map<String, List<Task>>> tasks = tasks();
         Set<String> places = new LinkedHashSet<>();
         hours.keySet().stream()
                 .map(Key::place)
@@ -139,36 +142,26 @@ final class WorkPlacing {
                 .forEach(places::add);
         places.add("");
         List<Activity> activities = new ArrayList<>();
-        for (Stage stage : Stage.values()) {
-            for (String place : places) {
-                List<Task> tasks = tasks(stage, place);
-                if (!tasks.isEmpty()) {
-                    activities.add(new Activity(stage, place, tasks));
-                }
-            }
-        }
+        tasks.forEach((stage, byPlace) -> places.stream()
+                .filter(byPlace::containsKey)
+                .forEach(place -> activities.add(new Activity(stage, place, byPlace.get(place)))));
         return activities;
     }
 
-    /** Soil is moved as it is dug, so the two go on together. */
-    private List<Task> tasks(Stage stage, String place) {
-        List<Task> tasks = new ArrayList<>();
-        if (stage == Stage.MOVE_SOIL && !tasksOf(Stage.DIG, place).isEmpty()) {
-            return tasks;
-        }
-        tasks.addAll(tasksOf(stage, place));
-        if (stage == Stage.DIG && !tasks.isEmpty()) {
-            tasks.addAll(tasksOf(Stage.MOVE_SOIL, place));
-        }
-        return tasks;
-    }
-
-    private List<Task> tasksOf(Stage stage, String place) {
-        List<Task> tasks = new ArrayList<>();
+    /** By stage in the order of the work, and place. Soil is moved as it is dug, so the two go on together. */
+    private Map<Stage, Map<String, List<Task>>> tasks() {
+        Map<Stage, Map<String, List<Task>>> tasks = new EnumMap<>(Stage.class);
         hours.forEach((key, sum) -> {
-            if (key.stage == stage && key.place.equals(place) && sum > 0) {
-                tasks.add(new Task(stage, place, key.crew, key.machine, sum));
+            if (sum > 0) {
+                tasks.computeIfAbsent(key.stage, stage -> new HashMap<>())
+                        .computeIfAbsent(key.place, place -> new ArrayList<>())
+                        .add(new Task(key.stage, key.place, key.crew, key.machine, sum));
             }
+        });
+        Map<String, List<Task>> moved = tasks.getOrDefault(Stage.MOVE_SOIL, new HashMap<>());
+        tasks.getOrDefault(Stage.DIG, Map.of()).forEach((place, dug) -> {
+            List<Task> along = moved.remove(place);
+            dug.addAll(along == null ? List.of() : along);
         });
         return tasks;
     }
