@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.pricebook;
 
+import java.util.Locale;
 import spadework.measure.Unit;
 
 /**
@@ -72,16 +73,30 @@ public enum Measure {
     OVERTIME("overtime", Unit.HOUR);
 
     private final String trade;
+    private final String heading;
+    private final String id;
     private final Unit unit;
 
     Measure(String trade, Unit unit) {
         this.trade = trade;
+        this.heading = trade.substring(0, 1).toUpperCase(Locale.ROOT) + trade.substring(1);
+        this.id = trade.replace(",", "").replace(' ', '-');
         this.unit = unit;
     }
 
     /** The trade's words for it; also its name in a price book. */
     public String trade() {
         return trade;
+    }
+
+    /** The same with a capital letter, as it begins a description. */
+    public String heading() {
+        return heading;
+    }
+
+    /** The same as part of a quantity's id: without commas, hyphens between its words. */
+    public String id() {
+        return id;
     }
 
     /** The unit in which it is measured. */

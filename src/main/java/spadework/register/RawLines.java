@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.register;
 
-import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
@@ -24,34 +23,48 @@ final class RawLines implements Closeable {
     record RawLine(byte[] bytes, boolean ended, boolean tooLong) {}
 
     private final InputStream in;
+    private final byte[] buffer = new byte[1 << 16];
+    private int at;
+    private int end;
 
     private RawLines(InputStream in) {
         this.in = in;
     }
 
     static RawLines of(Path file) throws IOException {
-        return new RawLines(
-                Files.exists(file)
-                        ? new BufferedInputStream(Files.newInputStream(file), 1 << 16)
-                        : InputStream.nullInputStream());
+        return new RawLines(Files.exists(file) ? Files.newInputStream(file) : InputStream.nullInputStream());
     }
 
     /** The next line, or null when there is none. */
     RawLine next() throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1024);
-        boolean tooLong = false;
-        int read = in.read();
-        if (read < 0) {
+        if (!more()) {
             return null;
         }
-        for (; read >= 0 && read != '\n'; read = in.read()) {
-            if (bytes.size() < LONGEST) {
-                bytes.write(read);
-            } else {
-                tooLong = true;
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1024);
+        boolean tooLong = false;
+        do {
+            int from = at;
+            while (at < end && buffer[at] != '\n') {
+                at++;
             }
+            int kept = Math.min(at - from, LONGEST - bytes.size());
+            bytes.write(buffer, from, kept);
+            tooLong |= kept < at - from;
+            if (at < end) {
+                at++;
+                return new RawLine(bytes.toByteArray(), true, tooLong);
+            }
+        } while (more());
+        return new RawLine(bytes.toByteArray(), false, tooLong);
+    }
+
+    /** Whether a byte is left, after reading on where the buffer is used up. */
+    private boolean more() throws IOException {
+        if (at == end) {
+            at = 0;
+            end = Math.max(0, in.read(buffer));
         }
-        return new RawLine(bytes.toByteArray(), read == '\n', tooLong);
+        return at < end;
     }
 
     @Override

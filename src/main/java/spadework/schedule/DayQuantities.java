@@ -4,7 +4,6 @@ package spadework.schedule;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import spadework.company.Company;
 import spadework.company.WorkCalendar;
 import spadework.job.Job;
@@ -155,10 +154,8 @@ public final class DayQuantities {
 
     private static void add(List<Quantity> counted, TakeoffSection section, Measure measure, Working working) {
         if (working.value().compareTo(BigDecimal.ZERO) > 0) {
-            String trade = measure.trade();
-            String description = trade.substring(0, 1).toUpperCase(Locale.ROOT) + trade.substring(1) + ", whole job";
-            counted.add(new Quantity(
-                    "whole-job." + trade.replace(' ', '-'), measure, section, "whole job", description, working));
+            String description = measure.heading() + ", whole job";
+            counted.add(new Quantity("whole-job." + measure.id(), measure, section, "whole job", description, working));
         }
     }
 }

@@ -3,7 +3,6 @@ package spadework.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import spadework.pricebook.Measure;
 import spadework.working.Formula;
 import spadework.working.Worked;
@@ -13,6 +12,7 @@ import spadework.working.Working;
 public final class QuantityCollector {
     private final TakeoffSection section;
     private final String prefix;
+    private final String prefixId;
     private final List<Stretch> stretches;
     private final List<Driven> found = new ArrayList<>();
 
@@ -20,6 +20,7 @@ public final class QuantityCollector {
     QuantityCollector(TakeoffSection section, String prefix, List<Stretch> stretches) {
         this.section = section;
         this.prefix = prefix;
+        this.prefixId = prefix.replace(",", "").replace(' ', '-') + ".";
         this.stretches = stretches;
     }
 
@@ -38,9 +39,8 @@ public final class QuantityCollector {
 
     /** Keeps a quantity even when it is zero or negative. */
     void keep(Measure measure, Working working, List<String> codes) {
-        String id = (prefix + "." + measure.trade()).replace(",", "").replace(' ', '-');
-        String trade = measure.trade();
-        String description = trade.substring(0, 1).toUpperCase(Locale.ROOT) + trade.substring(1) + ", " + prefix;
+        String id = prefixId + measure.id();
+        String description = measure.heading() + ", " + prefix;
         Quantity quantity = new Quantity(id, measure, section, prefix, description, working);
         found.add(new Driven(quantity, codes, stretches));
     }
