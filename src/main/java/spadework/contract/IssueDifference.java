@@ -24,6 +24,7 @@ import spadework.takeoff.Takeoff;
  * @param options the options that came, went, or have another price
  * @param unitPrices the unit prices that came, went, or moved
  * @param quantities the measured quantities that differ
+ * @param repriced what the issue before would come to at the prices and rules of now; empty where nobody knows
  */
 public record IssueDifference(
         LocalDate since,
@@ -32,7 +33,8 @@ public record IssueDifference(
         List<SectionMove> sections,
         List<PromiseMove<PricedOption>> options,
         List<PromiseMove<UnitPrice>> unitPrices,
-        List<QuantityChange> quantities) {
+        List<QuantityChange> quantities,
+        Optional<Dollars> repriced) {
 
     /**
      * What one issue of a proposal offers.
@@ -81,7 +83,23 @@ public record IssueDifference(
                 moves(then.price().sections(), now.price().sections()),
                 promises(then.options(), now.options(), PricedOption::label, PricedOption::total),
                 promises(then.price().unitPrices(), now.price().unitPrices(), UnitPrice::code, UnitPrice::price),
-                QuantityChanges.between(then.measured(), now.measured()));
+                QuantityChanges.between(then.measured(), now.measured()),
+                Optional.empty());
+    }
+
+    /** The same, where it is known what the issue before comes to at the prices of now. */
+    public IssueDifference withRepriced(Dollars total) {
+        return new IssueDifference(since, before, after, sections, options, unitPrices, quantities, Optional.of(total));
+    }
+
+    /** What changed prices make of the difference, the work being as it was. */
+    public Optional<Dollars> fromPrices() {
+        return repriced.map(total -> total.minus(before));
+    }
+
+    /** What the changed work makes of the difference, at the prices of now. */
+    public Optional<Dollars> fromWork() {
+        return repriced.map(after::minus);
     }
 
     /** What moved among promises that are told apart by a name, in the order of the later ones. */

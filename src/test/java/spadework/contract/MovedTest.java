@@ -138,6 +138,18 @@ class MovedTest {
         assertThat(moved.before()).isEqualTo(Dollars.of("160.00"));
         assertThat(moved.after()).isEqualTo(Dollars.of("177.00"));
         assertThat(moved.since()).isEqualTo(SINCE);
+        assertThat(moved.fromWork()).isEmpty();
+        assertThat(moved.fromPrices()).isEmpty();
+    }
+
+    @Test
+    void whatWorkAndPricesMadeOfItAddToTheDifference() {
+        IssueDifference moved = IssueDifference.between(
+                        SINCE, offer(quote(section("A", "100.00"))), offer(quote(section("A", "130.00"))))
+                .withRepriced(Dollars.of("110.00"));
+
+        assertThat(moved.fromPrices()).contains(Dollars.of("10.00"));
+        assertThat(moved.fromWork()).contains(Dollars.of("20.00"));
     }
 
     @Test

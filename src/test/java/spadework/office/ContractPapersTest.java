@@ -134,7 +134,7 @@ class ContractPapersTest {
                         + moved.after().text() + " "
                         + moved.after().minus(moved.before()).text())
                 .contains(offered.option().title() + " (new)")
-                .contains("Wall C, front wall $0.00", "What moved: wall dug down to its footing, C +24 ft");
+                .contains("Wall C, front wall none", "What moved: wall dug down to its footing, C +24 ft");
         Bid first = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(1, Optional.empty())));
         assertThat(page(PRINTER.print(first, EnumSet.of(PaperKind.PROPOSAL)), "proposal"))
                 .contains("Revision 1, issued")

@@ -74,6 +74,8 @@ public final class Issuing {
         if (taken.isPresent()) {
             return new Outcome.Faulty(List.of(taken.get()));
         }
+        // The paper is priced by the very books that are kept with it.
+        office.readBooksAgain();
         BidResult answer = office.readAndBid(job);
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
@@ -100,7 +102,8 @@ public final class Issuing {
         if (isIssued(records, fingerprint)) {
             return new Outcome.Standing(last.get().number().orElseThrow().text());
         }
-        Optional<IssueDifference> moved = last.isPresent() ? moved(records, last.get(), dossier) : Optional.empty();
+        Optional<IssueDifference> moved =
+                last.isPresent() ? moved(records, last.get(), file, dossier) : Optional.empty();
         try {
             Entry entry = Register.of(records.folder())
                     .issue(
@@ -170,16 +173,29 @@ public final class Issuing {
         }
     }
 
-    /** What moved since an earlier issue, priced again from its own source. */
-    private static Optional<IssueDifference> moved(JobRecords records, Entry before, Dossier now) throws IOException {
+    /** What moved since an earlier issue, priced again from its own source, and why. */
+    private static Optional<IssueDifference> moved(JobRecords records, Entry before, Path file, Dossier now)
+            throws IOException {
         Optional<JobSource> source = records.source(before);
         if (source.isEmpty()) {
             return Optional.empty();
         }
-        try (SourceCheckout checkout = SourceCheckout.of(source.get())) {
-            return checkout.office().readAndBid(checkout.job()) instanceof Bid then
-                    ? Optional.of(
-                            IssueDifference.between(then.proposed().job().issued(), offer(then.proposed()), offer(now)))
+        Optional<Dossier> then = proposed(source.get());
+        if (then.isEmpty()) {
+            return Optional.empty();
+        }
+        IssueDifference moved = IssueDifference.between(then.get().job().issued(), offer(then.get()), offer(now));
+        Optional<JobSource> atPricesOfNow = source.get().atPricesBeside(file);
+        Optional<Dossier> repriced = atPricesOfNow.isPresent() ? proposed(atPricesOfNow.get()) : then;
+        return Optional.of(
+                repriced.map(old -> moved.withRepriced(old.contract().proposed().total()))
+                        .orElse(moved));
+    }
+
+    private static Optional<Dossier> proposed(JobSource source) throws IOException {
+        try (SourceCheckout checkout = SourceCheckout.of(source)) {
+            return checkout.office().readAndBid(checkout.job()) instanceof Bid bid
+                    ? Optional.of(bid.proposed())
                     : Optional.empty();
         }
     }

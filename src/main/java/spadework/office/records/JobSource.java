@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -75,6 +76,29 @@ public record JobSource(Map<String, byte[]> files) {
             files.put(company.logo().get(), Files.readAllBytes(logo.get()));
         }
         return new JobSource(files);
+    }
+
+    /**
+     * The same job with the company and the price books that lie beside a job now; empty where they are the same.
+     *
+     * @throws IOException if one of them cannot be read
+     */
+    public Optional<JobSource> atPricesBeside(Path file) throws IOException {
+        Map<String, byte[]> now = new TreeMap<>(files);
+        Map<String, Path> beside = Intake.filesOf(file);
+        for (String name : PRICES) {
+            if (beside.containsKey(name)) {
+                now.put(name, Files.readAllBytes(InsideFolder.itself(beside.get(name))));
+            }
+        }
+        now.put(BUNDLED_BOOK, Intake.bundledBookFile());
+        return isSame(now) ? Optional.empty() : Optional.of(new JobSource(now));
+    }
+
+    private boolean isSame(Map<String, byte[]> others) {
+        return files.keySet().equals(others.keySet())
+                && files.entrySet().stream()
+                        .allMatch(file -> Arrays.equals(file.getValue(), others.get(file.getKey())));
     }
 
     /** The archive: the same files give the same bytes. */

@@ -66,7 +66,9 @@ public final class Offers {
                 moved.unitPrices().stream()
                         .map(move -> unitPrice(PriceRows.unitPrice(dossier, move.promised()), move))
                         .toList(),
-                QuantityChangeRows.plain(moved.quantities(), dossier.terms()));
+                QuantityChangeRows.plain(moved.quantities(), dossier.terms()),
+                moved.fromWork(),
+                moved.fromPrices());
     }
 
     private static SinceLastIssue.PromiseDifference unitPrice(

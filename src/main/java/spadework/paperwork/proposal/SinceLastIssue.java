@@ -16,6 +16,8 @@ import spadework.paperwork.work.QuantityChangeRow;
  * @param options prices of options that differ
  * @param unitPrices unit prices that differ
  * @param quantities those that differ and that a homeowner understands
+ * @param fromWork what the changed work makes of the difference; empty where nobody knows
+ * @param fromPrices what changed prices make of it; empty where nobody knows
  */
 public record SinceLastIssue(
         String date,
@@ -24,7 +26,9 @@ public record SinceLastIssue(
         List<SectionDifference> sections,
         List<PromiseDifference> options,
         List<PromiseDifference> unitPrices,
-        List<QuantityChangeRow> quantities) {
+        List<QuantityChangeRow> quantities,
+        Optional<Dollars> fromWork,
+        Optional<Dollars> fromPrices) {
 
     /** A section whose price differs; zero where it was not there, or is there no more. */
     public record SectionDifference(String name, Dollars before, Dollars after, Dollars difference) {}
