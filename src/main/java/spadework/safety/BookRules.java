@@ -6,19 +6,64 @@ import static spadework.safety.Found.advise;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import spadework.finding.Finding;
 import spadework.job.Access;
+import spadework.job.Wall;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
 import spadework.takeoff.Measuring;
+import spadework.takeoff.Purchase;
+import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffLine;
+import spadework.takeoff.wall.SheetRolls;
 
-/** Whether the prices that a job is bid with still hold on the day that its papers carry. */
+/** Whether the prices that a job is bid with hold on the day of its papers, and what they buy is enough. */
 final class BookRules implements Rule {
     @Override
     public List<Finding> check(Facts facts) {
         List<Finding> found = new ArrayList<>(wholeDigging(facts));
-        found.addAll(outOfDate(facts));
+        Takeoff takeoff = Measuring.of(facts.job(), facts.book());
+        found.addAll(outOfDate(facts, takeoff));
+        found.addAll(shortRolls(facts, takeoff));
+        return found;
+    }
+
+    /** Sheet that is bought by area may be too short to hang along the walls. */
+    private static List<Finding> shortRolls(Facts facts, Takeoff takeoff) {
+        List<Finding> found = new ArrayList<>();
+        for (Purchase purchase : takeoff.purchases()) {
+            LineItem item = facts.book().get(purchase.code());
+            Optional<SheetRolls> sizes = SheetRolls.of(purchase.sold());
+            if (sizes.isEmpty() || !item.follows().equals(Optional.of(Measure.PROTECT))) {
+                continue;
+            }
+            List<Wall> walls = takeoff.lines().stream()
+                    .filter(line -> line.code().equals(purchase.code()))
+                    .flatMap(line -> line.from().stream())
+                    .map(quantity -> facts.job().getWall(quantity.label()))
+                    .toList();
+            double feet = sizes.get().along(walls);
+            int rolls = sizes.get().count(feet);
+            if (rolls > purchase.packages().intValueExact()) {
+                found.add(advise(
+                        "rolls-short",
+                        item.code(),
+                        SheetRolls.SOURCE,
+                        "item",
+                        item.name(),
+                        "feet",
+                        Amounts.feetUp(feet),
+                        "roll",
+                        Amounts.feet(sizes.get().length()),
+                        "lap",
+                        SheetRolls.LAP.text(),
+                        "rolls",
+                        String.valueOf(rolls),
+                        "priced",
+                        purchase.packages().toPlainString()));
+            }
+        }
         return found;
     }
 
@@ -43,13 +88,13 @@ final class BookRules implements Rule {
         return String.join(", ", items.stream().map(LineItem::code).toList());
     }
 
-    private static List<Finding> outOfDate(Facts facts) {
+    private static List<Finding> outOfDate(Facts facts, Takeoff takeoff) {
         LocalDate issued = facts.job().issued();
         List<LineItem> doubtful = facts.book().pastOn(issued);
         if (doubtful.isEmpty()) {
             return List.of();
         }
-        List<String> used = Measuring.of(facts.job(), facts.book()).lines().stream()
+        List<String> used = takeoff.lines().stream()
                 .filter(line -> line.quantity().signum() != 0)
                 .map(TakeoffLine::code)
                 .distinct()

@@ -2,6 +2,7 @@
 package spadework.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -18,6 +19,7 @@ import spadework.job.ExtraItem;
 import spadework.job.Job;
 import spadework.job.JobPricing;
 import spadework.job.Jobs;
+import spadework.measure.Length;
 import spadework.press.template.Templates;
 import spadework.pricebook.Books;
 import spadework.pricebook.ItemUpkeep;
@@ -119,5 +121,21 @@ class BookRulesTest {
         assertThat(new BookRules().check(new Facts(job, book)))
                 .extracting(Finding::id)
                 .isEqualTo(text ? List.of("price-stale") : List.of());
+    }
+
+    /** A wall 4 ft deep: 70 ft of it are 327 sf with waste, less than a roll of 422 sf, and longer than its 65 ft. */
+    @ParameterizedTest(name = "{0} ft of wall")
+    @CsvSource({"65, false", "70, true"})
+    void rollsThatAreTooShortForTheirWallsAreTold(double feet, boolean told) {
+        Job job = Jobs.job(Jobs.deep(4).withLength(Length.ofFeet(feet)));
+
+        List<Finding> found = new BookRules().check(new Facts(job, Books.standard()));
+
+        assertThat(found)
+                .extracting(
+                        Finding::id,
+                        finding -> finding.values().get("priced"),
+                        finding -> finding.values().get("rolls"))
+                .isEqualTo(told ? List.of(tuple("rolls-short", "1", "2")) : List.of());
     }
 }

@@ -49,6 +49,7 @@ class BundleKeysTest {
             "opening-without-well",
             "outlet-near-house",
             "price-stale",
+            "rolls-short",
             "roof-share",
             "roots",
             "seepage-share",
