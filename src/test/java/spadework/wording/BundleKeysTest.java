@@ -74,6 +74,8 @@ class BundleKeysTest {
             "downspouts-unplaced",
             "way-unknown",
             "discharge-way-unknown",
+            "lead-by-plan",
+            "lead-unknown",
             "trench-depth-typed",
             "trench-depth-usual",
             "wall-undrained");

@@ -8,10 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
+import spadework.ground.SumpHole;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
 import spadework.job.SolidRun;
+import spadework.job.SumpPit;
 import spadework.measure.Length;
 
 /**
@@ -49,7 +51,30 @@ public final class PipeWayRules {
                 .filter(outlet -> outlet.kind() == OutletKind.SUMP)
                 .forEach(
                         outlet -> outlet.discharge().ifPresent(length -> found.addAll(discharge(job, outlet, length))));
+        job.water().outlets().stream()
+                .filter(outlet -> outlet.kind() == OutletKind.SUMP && !SumpHole.isInside(outlet))
+                .forEach(sump -> found.addAll(leads(job, sump)));
         return found;
+    }
+
+    /** A drain straight into a basin outside: nobody writes how long the lead is, and one price pays for each. */
+    private static List<Finding> leads(Job job, Outlet sump) {
+        Optional<Length> clear = sump.pit().flatMap(SumpPit::fromFooting);
+        return job.water().drains().stream()
+                .filter(drain -> drain.into().equals(sump.label()))
+                .map(drain -> clear.map(feet -> new Finding(
+                                "lead-by-plan",
+                                Severity.ADVISE,
+                                drain.label(),
+                                Map.of("sump", sump.label(), "length", feet.text()),
+                                PRACTICE))
+                        .orElseGet(() -> new Finding(
+                                "lead-unknown",
+                                Severity.ADVISE,
+                                drain.label(),
+                                Map.of("sump", sump.label()),
+                                PRACTICE)))
+                .toList();
     }
 
     private static Finding main(Job job, SolidRun main, PipeWay way) {

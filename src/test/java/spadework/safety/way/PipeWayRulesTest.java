@@ -154,6 +154,24 @@ class PipeWayRulesTest {
     }
 
     @Test
+    void aLeadStraightIntoABasinIsAsLongAsItLiesFromTheFooting() {
+        PlanJob known = walls().drain("D1", TeeAt.END, "S1", "A", "B")
+                .sump("S1", PitPlace.OUTSIDE, Optional.of(Length.ofFeet(10)), Optional.of(Length.ofFeet(34)), 38);
+        assertThat(PipeWayRules.check(known.job()))
+                .containsExactly(new Finding(
+                        "lead-by-plan", Severity.ADVISE, "D1", Map.of("sump", "S1", "length", "10 ft"), PRACTICE));
+        PlanJob unknown = walls().drain("D1", TeeAt.END, "S1", "A", "B")
+                .sump("S1", PitPlace.OUTSIDE, Optional.empty(), Optional.of(Length.ofFeet(34)), 38);
+        assertThat(PipeWayRules.check(unknown.job()))
+                .extracting(Finding::id)
+                .containsExactly("discharge-way-unknown", "lead-unknown");
+        PlanJob byMain = walls().drain("D1", TeeAt.END, "M1", "A", "B")
+                .main("M1", "S1", 40)
+                .sump("S1", PitPlace.OUTSIDE, Optional.of(Length.ofFeet(10)), Optional.of(Length.ofFeet(34)), 38);
+        assertThat(PipeWayRules.check(byMain.job())).extracting(Finding::id).doesNotContain("lead-by-plan");
+    }
+
+    @Test
     void fromABasinInTheHouseThePipeIsAtLeastAsLongAsItLeadsAway() {
         PlanJob job = walls().sump("S1", PitPlace.INSIDE, Optional.empty(), Optional.of(Length.ofFeet(20)), 12);
         assertThat(PipeWayRules.check(job.job()))
