@@ -50,7 +50,7 @@ class PlaceWordsTest {
     /** Typed for a homeowner who reads Spanish; English words count there too. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(textBlock = """
-            zanja natural en el límite de atrás,           NORTH
+            cuneta en el límite de atrás,                  NORTH
             terreno bajo detrás de la casa,                NORTH
             drenaje pluvial de la calle,                   SOUTH
             zanja en el lado este,                         EAST
