@@ -9,8 +9,8 @@ import spadework.job.Wall;
 import spadework.measure.Length;
 
 /**
- * A sheet that hangs down a wall is sold in rolls of a width and a length. By area what is left of a roll's width counts
- * as sheet, but it is a strip too narrow to hang: rolls are counted along the walls.
+ * A sheet that hangs down a wall is sold in rolls of a width and a length. By area what is left of a roll's width
+ * counts as sheet, but it is a strip too narrow to hang: rolls are counted along the walls.
  *
  * @param width of the roll, feet: as high as one course
  * @param length of the roll, feet
