@@ -102,10 +102,7 @@ class CornerRulesTest {
     @Test
     void theSamplesAgreeAboutTheirCorners() {
         Samples.papered()
-                .forEach(sample -> assertThat(Samples.bid(sample).dossier().job().corners().stream()
-                                .flatMap(corner -> Checked.findings(
-                                        Samples.bid(sample).dossier().job())
-                                        .stream())
+                .forEach(sample -> assertThat(Samples.bid(sample).findings().stream()
                                 .map(Finding::id)
                                 .filter(id -> id.startsWith("corner-ground") || id.startsWith("corner-depth")))
                         .as(sample.toString())
