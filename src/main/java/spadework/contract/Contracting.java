@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import spadework.company.Company;
 import spadework.job.Accepted;
@@ -34,7 +33,7 @@ public final class Contracting {
     private final MeasuredStages stages;
     private final OfferedPrice proposed;
     private final SealedFigures sealed;
-    private final Map<ScheduledTakeoff, WorkPrice> known = new IdentityHashMap<>();
+    private final IdentityHashMap<ScheduledTakeoff, WorkPrice> known = new IdentityHashMap<>();
 
     private Contracting(Job job, MeasuredStages stages, OfferedPrice proposed, SealedFigures sealed) {
         this.job = job;
