@@ -30,6 +30,7 @@ import spadework.form.kit.FailureMessages;
 import spadework.form.kit.Messages;
 import spadework.form.kit.Platform;
 import spadework.form.kit.Theme;
+import spadework.form.kit.TypedAhead;
 import spadework.form.kit.WorkCounter;
 import spadework.form.library.JobList;
 import spadework.form.library.LibraryContext;
@@ -119,6 +120,7 @@ public final class Forms {
     /** Begins to load what every window needs, beside whatever else starts; nothing waits for it. */
     public static void loadEarly() {
         SwingUtilities.invokeLater(() -> {
+            TypedAhead.install();
             Theme.apply(false);
             EarlyControls.load();
         });
@@ -144,6 +146,7 @@ public final class Forms {
                         .ifPresentOrElse(window -> window.notice().say(words), () -> tell(words))));
         SwingUtilities.invokeLater(() -> {
             if (!Theme.isOn()) {
+                TypedAhead.install();
                 Theme.apply(false);
             }
             first.accept(this);

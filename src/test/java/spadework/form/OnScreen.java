@@ -36,6 +36,7 @@ import org.assertj.swing.edt.GuiQuery;
 import org.assertj.swing.fixture.FrameFixture;
 import spadework.form.kit.Platform;
 import spadework.form.kit.Theme;
+import spadework.form.kit.TypedAhead;
 import spadework.form.library.LibraryWindow;
 import spadework.form.session.JobSession;
 import spadework.office.files.JobsHome;
@@ -45,6 +46,11 @@ import spadework.office.reply.TemplateFolder;
 public final class OnScreen implements AutoCloseable {
     static final Path SCREENS = Path.of("target", "screens");
     static final LocalDate TODAY = LocalDate.of(2026, 8, 10);
+
+    static {
+        // Before there is a robot, which waits on the queue of events that it found.
+        TypedAhead.install();
+    }
 
     private final Robot robot = BasicRobot.robotWithNewAwtHierarchy();
     private final Asked asked = new Asked();

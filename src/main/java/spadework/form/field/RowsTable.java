@@ -4,6 +4,7 @@ package spadework.form.field;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Insets;
+import java.awt.KeyboardFocusManager;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
@@ -33,6 +34,7 @@ import spadework.draft.Pointer;
 import spadework.finding.Fault;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
+import spadework.form.kit.TypedAhead;
 import spadework.form.kit.WheelScroll;
 import spadework.form.session.JobSession;
 
@@ -267,6 +269,7 @@ public final class RowsTable {
         boolean edited = table.isEditing() || table.editCellAt(table.getSelectedRow(), table.getSelectedColumn());
         if (edited && table.getEditorComponent() != null) {
             table.getEditorComponent().requestFocusInWindow();
+            TypedAhead.await(table.getEditorComponent());
             SwingUtilities.invokeLater(() -> {
                 if (table.isEditing()) {
                     editing.openPicks();
@@ -373,6 +376,28 @@ public final class RowsTable {
             } else {
                 transferFocusBackward();
             }
+            TypedAhead.arrived();
+        }
+
+        /** The keyboard comes back from a cell that is put away, also from one that it had not yet reached. */
+        @Override
+        public void removeEditor() {
+            Component cell = getEditorComponent();
+            boolean onItsWay = TypedAhead.isAwaited(cell);
+            boolean back = onItsWay || (cell != null && hasKeyboard(cell));
+            super.removeEditor();
+            if (onItsWay) {
+                requestFocusInWindow();
+            }
+            if (back) {
+                TypedAhead.await(this);
+            }
+        }
+
+        private static boolean hasKeyboard(Component cell) {
+            Component owner =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            return owner != null && SwingUtilities.isDescendingFrom(owner, cell);
         }
 
         /** A row that is added may bring a scroll bar and so narrow the columns: that is no reason to end an edit. */
@@ -394,7 +419,11 @@ public final class RowsTable {
         @Override
         protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
             boolean here = isFocusOwner() && condition == WHEN_ANCESTOR_OF_FOCUSED_COMPONENT;
+            boolean edited = isEditing();
             boolean taken = super.processKeyBinding(key, event, condition, pressed);
+            if (here && !edited && isEditing()) {
+                TypedAhead.await(getEditorComponent());
+            }
             if (!here || event.getID() == KeyEvent.KEY_RELEASED) {
                 return taken;
             }
