@@ -18,10 +18,12 @@ import java.util.function.Consumer;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
+import javax.swing.UIManager;
 import spadework.drawing.plan.HouseGround;
 import spadework.drawing.shape.Rect;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
+import spadework.form.kit.Theme;
 import spadework.form.page.HousePlan.Spot;
 import spadework.form.page.HousePlan.Stretch;
 import spadework.form.session.JobSession;
@@ -33,6 +35,12 @@ import spadework.office.Bid;
  * and Enter digs so far from the mark.
  */
 final class PlanCanvas extends JComponent {
+    private static final int WIDE = 400;
+    private static final int HIGH = 340;
+
+    /** Free above and below the line of words, in pixels. */
+    private static final int BELOW = 10;
+
     private static final int NEAR = 14;
     private static final int END = 9;
     private static final double ROOM = 13;
@@ -52,7 +60,6 @@ final class PlanCanvas extends JComponent {
         input = new PlanInput(session, chosen, this::changed);
         setName("plan input");
         setFocusable(true);
-        setPreferredSize(new Dimension(400, 330));
         setCursor(Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR));
         getAccessibleContext().setAccessibleName(Messages.of("plan.input"));
         Mouse mouse = new Mouse();
@@ -97,6 +104,11 @@ final class PlanCanvas extends JComponent {
         return accessibleContext;
     }
 
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(WIDE, Theme.scaled(HIGH));
+    }
+
     /** What is put in here. */
     PlanInput input() {
         return input;
@@ -116,20 +128,20 @@ final class PlanCanvas extends JComponent {
     private double scale() {
         return Math.min(
                 getWidth() / (input.plan().eastWest() + 2 * ROOM),
-                getHeight() / (input.plan().northSouth() + 2 * ROOM));
+                drawnHigh() / (input.plan().northSouth() + 2 * ROOM));
     }
 
     private Point2D onScreen(Spot spot) {
         double scale = scale();
         double left = (getWidth() - input.plan().eastWest() * scale) / 2;
-        double top = (getHeight() - input.plan().northSouth() * scale) / 2;
+        double top = (drawnHigh() - input.plan().northSouth() * scale) / 2;
         return new Point2D.Double(left + spot.x() * scale, top + spot.y() * scale);
     }
 
     private Spot onPlan(double x, double y) {
         double scale = scale();
         double left = (getWidth() - input.plan().eastWest() * scale) / 2;
-        double top = (getHeight() - input.plan().northSouth() * scale) / 2;
+        double top = (drawnHigh() - input.plan().northSouth() * scale) / 2;
         return new Spot((x - left) / scale, (y - top) / scale);
     }
 
@@ -240,7 +252,12 @@ final class PlanCanvas extends JComponent {
     }
 
     private Rect sheet() {
-        return new Rect(0, 0, getWidth(), getHeight());
+        return new Rect(0, 0, getWidth(), drawnHigh());
+    }
+
+    /** How much of the height is drawn on; below it stands what the tool does. */
+    int drawnHigh() {
+        return getHeight() - getFontMetrics(UIManager.getFont("defaultFont")).getHeight() - BELOW;
     }
 
     Point2D point(Spot spot) {

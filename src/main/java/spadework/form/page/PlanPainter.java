@@ -36,6 +36,9 @@ final class PlanPainter {
     /** Half of a tree's circle, in pixels. */
     private static final int TREE = 8;
 
+    /** How much of what lies below words is veiled, of 255. */
+    private static final int VEIL = 190;
+
     /** Rows of words below an outlet before they are let lie over one another. */
     private static final int MOST_ROWS = 6;
 
@@ -202,14 +205,22 @@ final class PlanPainter {
         Point2D house = canvas.point(plan.spot(wall.side(), along, 0));
         pen.setColor(faint);
         if (out > FURTHEST) {
-            Point2D nearer = canvas.point(plan.spot(wall.side(), along, FURTHEST - 3));
-            pen.draw(new Line2D.Double(nearer, far));
-            broken(BreakMark.between(point(nearer), point(far)));
+            double free = kind.equals("tree") ? 2 : 0;
+            Point2D nearer = canvas.point(plan.spot(wall.side(), along, FURTHEST - free - 2));
+            Point2D clear = canvas.point(plan.spot(wall.side(), along, FURTHEST - free));
+            double lower = at.getY() - far.getY();
+            pen.draw(new Line2D.Double(nearer.getX(), nearer.getY() + lower, at.getX(), at.getY()));
+            broken(BreakMark.between(
+                    new Point(nearer.getX(), nearer.getY() + lower), new Point(clear.getX(), clear.getY() + lower)));
             pen.setColor(faint);
             pen.setStroke(new BasicStroke(1.2f));
         }
         if (kind.equals("tree")) {
-            pen.draw(new Ellipse2D.Double(at.getX() - TREE, at.getY() - TREE, 2 * TREE, 2 * TREE));
+            Ellipse2D tree = new Ellipse2D.Double(at.getX() - TREE, at.getY() - TREE, 2 * TREE, 2 * TREE);
+            pen.setColor(UIManager.getColor("TextField.background"));
+            pen.fill(tree);
+            pen.setColor(faint);
+            pen.draw(tree);
         } else {
             pen.draw(new Line2D.Double(
                     canvas.point(plan.spot(wall.side(), wall.from(), Math.min(out, FURTHEST))),
@@ -223,7 +234,7 @@ final class PlanPainter {
         centered(words, outside(at, house, pen.getFontMetrics().stringWidth(words)), faint);
     }
 
-    /** The middle of words that stand beyond a mark, seen from the house; below it where the picture ends. */
+    /** The middle of words that stand beyond a mark, seen from the house; beside it where the picture ends. */
     private Point2D outside(Point2D at, Point2D house, double width) {
         double away = at.getX() - house.getX();
         double beside = at.getX() + (away < 0 ? -1 : 1) * (width / 2 + TREE + 4);
@@ -232,13 +243,16 @@ final class PlanPainter {
             return new Point2D.Double(beside, at.getY());
         }
         double above = at.getY() - 2 * TREE - 2;
-        return new Point2D.Double(at.getX(), above < TREE ? at.getY() + 2 * TREE + 2 : above);
+        return above < TREE
+                ? new Point2D.Double(at.getX() + TREE + 4 + width / 2, at.getY())
+                : new Point2D.Double(at.getX(), above);
     }
 
     private void outlets(HouseGround ground) {
         List<Rectangle2D> taken = new ArrayList<>();
         ground.outlets().values().forEach(at -> taken.add(new Rectangle2D.Double(at.x() - 4, at.y() - 4, 8, 8)));
         pen.setFont(UIManager.getFont("defaultFont"));
+        ground.broken().forEach(pipe -> taken.add(around(pipe.mark())));
         for (BrokenPipe pipe : ground.broken()) {
             Rectangle2D room = room(pipe.mark().before(), pipe.text(), taken);
             taken.add(room);
@@ -265,15 +279,25 @@ final class PlanPainter {
         }
     }
 
+    private static Rectangle2D around(BreakMark mark) {
+        Rectangle2D around =
+                new Rectangle2D.Double(mark.before().x(), mark.before().y(), 0, 0);
+        mark.strokes().forEach(stroke -> {
+            around.add(stroke.x1(), stroke.y1());
+            around.add(stroke.x2(), stroke.y2());
+        });
+        return around;
+    }
+
     /** Beside an outlet, right or left of it, or lower where words and other outlets are in the way. */
     private Rectangle2D room(Point at, String words, List<Rectangle2D> taken) {
         FontMetrics letters = pen.getFontMetrics();
         double width = letters.stringWidth(words);
-        double height = letters.getHeight();
+        double height = letters.getHeight() + 4;
         for (int lower = 0; lower < MOST_ROWS; lower++) {
             for (double left : new double[] {at.x() + 8, at.x() - 8 - width}) {
                 Rectangle2D room = new Rectangle2D.Double(left, at.y() - height / 2 + lower * height, width, height);
-                boolean shown = left >= 0 && left + width <= canvas.getWidth();
+                boolean shown = left >= 0 && left + width <= canvas.getWidth() && room.getMaxY() <= canvas.drawnHigh();
                 if (shown && taken.stream().noneMatch(room::intersects)) {
                     return room;
                 }
@@ -299,10 +323,6 @@ final class PlanPainter {
                     new Point2D.Double(at.getX(), at.getY() + 10),
                     water);
         }
-    }
-
-    private static Point point(Point2D at) {
-        return new Point(at.getX(), at.getY());
     }
 
     private double feet(String place) {
@@ -337,6 +357,13 @@ final class PlanPainter {
 
     private void centered(String words, Point2D at, Color color) {
         FontMetrics size = pen.getFontMetrics();
+        Color ground = UIManager.getColor("TextField.background");
+        pen.setColor(new Color(ground.getRed(), ground.getGreen(), ground.getBlue(), VEIL));
+        pen.fill(new Rectangle2D.Double(
+                at.getX() - size.stringWidth(words) / 2.0 - 1,
+                at.getY() - size.getAscent() / 2.0,
+                size.stringWidth(words) + 2.0,
+                size.getAscent()));
         pen.setColor(color);
         pen.drawString(words, (float) (at.getX() - size.stringWidth(words) / 2.0), (float)
                 (at.getY() + size.getAscent() / 2.0 - 1));
