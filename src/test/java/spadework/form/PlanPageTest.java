@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.swing.JComponent;
+import javax.swing.UIManager;
 import javax.swing.JTextField;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.edt.GuiActionRunner;
@@ -65,10 +66,11 @@ class PlanPageTest {
     /** The point of the screen where a place of the house lies, in feet from its corner at the north-west. */
     private Point at(double east, double south) {
         return screen.ask(() -> {
-            // As the canvas fits the house: 13 ft of room on each side.
-            double scale = Math.min(plan.getWidth() / (42 + 26.0), plan.getHeight() / (28 + 26.0));
-            Point2D corner =
-                    new Point2D.Double((plan.getWidth() - 42 * scale) / 2, (plan.getHeight() - 28 * scale) / 2);
+            // As the canvas fits the house: 13 ft of room on each side, above the line of help.
+            int help = plan.getFontMetrics(UIManager.getFont("defaultFont")).getHeight() + 10;
+            int high = plan.getHeight() - help;
+            double scale = Math.min(plan.getWidth() / (42 + 26.0), high / (28 + 26.0));
+            Point2D corner = new Point2D.Double((plan.getWidth() - 42 * scale) / 2, (high - 28 * scale) / 2);
             return new Point(
                     (int) Math.round(corner.getX() + east * scale), (int) Math.round(corner.getY() + south * scale));
         });
