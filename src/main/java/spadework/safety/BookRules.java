@@ -23,10 +23,21 @@ final class BookRules implements Rule {
     @Override
     public List<Finding> check(Facts facts) {
         List<Finding> found = new ArrayList<>(wholeDigging(facts));
-        Takeoff takeoff = Measuring.of(facts.job(), facts.book());
-        found.addAll(outOfDate(facts, takeoff));
-        found.addAll(shortRolls(facts, takeoff));
+        found.addAll(outOfDate(facts));
+        if (mayTakeSeveralRolls(facts)) {
+            found.addAll(shortRolls(facts, Measuring.of(facts.job(), facts.book())));
+        }
         return found;
+    }
+
+    /** One roll is always bought, so nothing has to be measured where all walls take no more. */
+    private static boolean mayTakeSeveralRolls(Facts facts) {
+        List<Wall> walls = facts.job().walls();
+        return facts.book().items().values().stream()
+                .filter(item -> item.follows().equals(Optional.of(Measure.PROTECT)))
+                .flatMap(item -> item.material().stream())
+                .flatMap(material -> SheetRolls.of(material.sold()).stream())
+                .anyMatch(rolls -> rolls.count(rolls.along(walls)) > 1);
     }
 
     /** Sheet that is bought by area may be too short to hang along the walls. */
@@ -88,13 +99,13 @@ final class BookRules implements Rule {
         return String.join(", ", items.stream().map(LineItem::code).toList());
     }
 
-    private static List<Finding> outOfDate(Facts facts, Takeoff takeoff) {
+    private static List<Finding> outOfDate(Facts facts) {
         LocalDate issued = facts.job().issued();
         List<LineItem> doubtful = facts.book().pastOn(issued);
         if (doubtful.isEmpty()) {
             return List.of();
         }
-        List<String> used = takeoff.lines().stream()
+        List<String> used = Measuring.of(facts.job(), facts.book()).lines().stream()
                 .filter(line -> line.quantity().signum() != 0)
                 .map(TakeoffLine::code)
                 .distinct()
