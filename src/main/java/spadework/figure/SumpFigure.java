@@ -67,7 +67,7 @@ public final class SumpFigure {
         if (chosen.isPresent()) {
             found.add(needed.as("Qn"));
         }
-        found.addAll(List.of(head.total(), storage, wanted(pump), cycle));
+        found.addAll(List.of(head.total(), storage, wanted(in, pump), cycle));
         List<Finding> known = new ArrayList<>(basinFindings(basin));
         known.addAll(findings(in, pump, storage, cycle));
         return Answer.of(found).with(known);
@@ -98,8 +98,8 @@ public final class SumpFigure {
                 "least of IRC P3303.1.2, IPC 1113.1.2 (F-33)");
     }
 
-    private static Worked wanted(Working pump) {
-        Worked wanted = SumpDesign.wanted(pump);
+    private static Worked wanted(Working inflow, Working pump) {
+        Worked wanted = SumpDesign.wanted(inflow, pump);
         String name = "storage for a cycle of " + (int) SumpDesign.CYCLE_MINUTES + " min";
         return wanted.as(wanted.symbol(), name);
     }
@@ -119,7 +119,13 @@ public final class SumpFigure {
                     "sump-cycle",
                     Severity.ADVISE,
                     "as figured",
-                    Map.of("cycle", text(cycle), "storage", text(storage), "wanted", text(SumpDesign.wanted(pump))),
+                    Map.of(
+                            "cycle",
+                            text(cycle),
+                            "storage",
+                            text(storage),
+                            "wanted",
+                            text(SumpDesign.wanted(inflow, pump))),
                     "UFC 3-240-04A, 10 to 15 min for motors under 20 hp"));
         }
         found.add(new Finding("sump", Severity.MUST, "as figured", Map.of(), BASIN));

@@ -110,7 +110,7 @@ public record SumpDesign(
                 pump,
                 perInch,
                 storage,
-                wanted(pump),
+                wanted(inflow.high().as("Qi"), pump),
                 shortestCycle(storage, inflow.high().as("Qi"), pump),
                 head,
                 pipe);
@@ -140,10 +140,36 @@ public record SumpDesign(
                 diameter);
     }
 
-    /** Gallons between start and stop at which a pump starts no oftener than the cycle, V = t × Q ÷ 4 (H-37, H-39). */
-    public static Worked wanted(Working pump) {
-        Listed cycle =
-                Listed.of("t", "least cycle", CYCLE_MINUTES, Unit.MINUTE, "UFC 3-240-04A, motor under 20 hp (H-38)");
+    /**
+     * Gallons between start and stop at which a pump starts no oftener than the cycle at an inflow, t × q × (Qp − q) ÷
+     * Qp; at half of the pump's flow that is t × Qp ÷ 4, which holds where no inflow is known (H-37, H-39).
+     *
+     * @param high the most that flows in, gpm
+     * @param pump what the pump delivers, gpm, above 0
+     */
+    public static Worked wanted(Working high, Working pump) {
+        if (!(high.number() > 0)) {
+            return wanted(pump);
+        }
+        Worked q = oftenest(high, pump);
+        double flow = pump.number();
+        return Worked.of(
+                "Vw",
+                "storage for that cycle",
+                CYCLE_MINUTES * q.number() * (flow - q.number()) / flow,
+                Unit.GALLON,
+                new Formula("t × q × (" + pump.symbol() + " − q) ÷ " + pump.symbol(), "10-States style (H-39)"),
+                leastCycle(),
+                q,
+                pump);
+    }
+
+    private static Listed leastCycle() {
+        return Listed.of("t", "least cycle", CYCLE_MINUTES, Unit.MINUTE, "UFC 3-240-04A, motor under 20 hp (H-38)");
+    }
+
+    private static Worked wanted(Working pump) {
+        Listed cycle = leastCycle();
         return Worked.of(
                 "Vw",
                 "storage for that cycle",
@@ -189,14 +215,7 @@ public record SumpDesign(
         if (!(high.number() > 0)) {
             return Optional.empty();
         }
-        Worked q = Worked.of(
-                "q",
-                "inflow at which the pump starts oftenest",
-                Math.min(high.number(), pump.number() / 2),
-                Unit.GALLON_PER_MINUTE,
-                new Formula("min(Qi, " + pump.symbol() + " ÷ 2)", "10-States style (H-39)"),
-                high,
-                pump);
+        Worked q = oftenest(high, pump);
         double minutes = storage.number() / q.number() + storage.number() / (pump.number() - q.number());
         return Optional.of(Worked.of(
                 "T",
@@ -207,5 +226,16 @@ public record SumpDesign(
                 storage,
                 q,
                 pump));
+    }
+
+    private static Worked oftenest(Working high, Working pump) {
+        return Worked.of(
+                "q",
+                "inflow at which the pump starts oftenest",
+                Math.min(high.number(), pump.number() / 2),
+                Unit.GALLON_PER_MINUTE,
+                new Formula("min(" + high.symbol() + ", " + pump.symbol() + " ÷ 2)", "10-States style (H-39)"),
+                high,
+                pump);
     }
 }

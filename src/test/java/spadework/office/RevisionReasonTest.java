@@ -39,7 +39,7 @@ class RevisionReasonTest {
         shorten();
 
         assertThat(issue())
-                .contains("The price moved because the work changed; our prices did not.")
+                .contains("The price moved because the work changed; our price book did not.")
                 .doesNotContain("our prices changed;", "Of this,");
     }
 

@@ -43,10 +43,15 @@ class SumpDesignTest {
         assertThat(SumpDesign.gallonsPerInch(inches("d", diameter)).number()).isCloseTo(gallons, within(0.005));
     }
 
-    /** V = t q ÷ 4 (UFC 3-240-04A Table 7-1, H-37), with 10 min: 20 gpm want 50 gal. */
-    @Test
-    void storageForTheCycle() {
-        assertThat(SumpDesign.wanted(gpm("Qp", 20)).number()).isCloseTo(50, within(1e-9));
+    /**
+     * V = t q ÷ 4 (UFC 3-240-04A Table 7-1, H-37), with 10 min: 20 gpm want 50 gal where the inflow may be half of that.
+     * Less inflow wants less: V ÷ 2.7731 + V ÷ 22.2269 = 10 min at 24.655 gal (H-39, by hand).
+     */
+    @ParameterizedTest
+    @CsvSource({"20, 20, 50", "10, 20, 50", "0, 20, 50", "2.7731, 25, 24.655"})
+    void storageForTheCycle(double inflow, double pump, double wanted) {
+        assertThat(SumpDesign.wanted(gpm("Qi", inflow), gpm("Qp", pump)).number())
+                .isCloseTo(wanted, within(0.0005));
     }
 
     /** H-39: cycles are shortest at half the pump's flow, T = 4 V ÷ Qp; less inflow starts it less often. */

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.contract;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import spadework.company.TaxMode;
 import spadework.contract.PricedChange;
@@ -18,7 +16,6 @@ import spadework.job.Change;
 import spadework.job.Decision;
 import spadework.job.Job;
 import spadework.job.Signing;
-import spadework.law.DayCount;
 import spadework.measure.Figures;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
@@ -31,6 +28,7 @@ import spadework.paperwork.part.UnitPriceRow;
 import spadework.paperwork.work.AlteredWorks;
 import spadework.paperwork.work.QuantityChangeRows;
 import spadework.safety.LeadPaint;
+import spadework.schedule.ChangedFinish;
 
 /** Puts a change order together. Of an accepted one the signed price counts, whatever is figured now. */
 public final class ChangeOrderPaper {
@@ -188,16 +186,9 @@ public final class ChangeOrderPaper {
 
     /** The contract's finish date, later by the working days of the changes accepted before, and by so many more. */
     private static String finish(Dossier proposed, int number, int more) {
-        Job job = proposed.job();
-        LocalDate contract = job.schedule().latestFinish();
-        int days = more
-                + job.agreement().acceptedChanges().stream()
-                        .filter(change -> change.number() < number)
-                        .mapToInt(Change::days)
-                        .sum();
-        Optional<LocalDate> finish = days < 0
-                ? Optional.empty()
-                : Optional.of(days == 0 ? contract : DayCount.MONDAY_TO_FRIDAY.lastDay(contract, days));
-        return finish.map(proposed.terms()::day).orElse("");
+        return ChangedFinish.of(proposed.job(), change -> change.number() < number, more)
+                .day()
+                .map(proposed.terms()::day)
+                .orElse("");
     }
 }

@@ -9,10 +9,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import spadework.drawing.crew.CrewChart;
 import spadework.drawing.shape.Scene;
-import spadework.job.Schedule;
+import spadework.job.Job;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.PrintedDates;
+import spadework.schedule.ChangedFinish;
 import spadework.schedule.CrewCalendar;
 import spadework.schedule.DayPart;
 import spadework.schedule.WorkDay;
@@ -28,8 +29,7 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
     /** The plan of the dossier's job. */
     public static CrewPlan of(Dossier dossier) {
         CrewCalendar calendar = CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff());
-        return new CrewPlan(
-                chart(calendar, dossier.terms()), facts(calendar, dossier.job().schedule(), dossier.terms()));
+        return new CrewPlan(chart(calendar, dossier.terms()), facts(calendar, dossier.job(), dossier.terms()));
     }
 
     /** The chart alone, of a job otherwise. */
@@ -74,7 +74,7 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
                 day.number(), day.date().getMonthValue() + "/" + day.date().getDayOfMonth(), bars);
     }
 
-    private static Map<String, String> facts(CrewCalendar calendar, Schedule promised, PaperWords terms) {
+    private static Map<String, String> facts(CrewCalendar calendar, Job job, PaperWords terms) {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put(terms.get("days.fact.start"), PrintedDates.words(calendar.start()));
         facts.put(terms.get("days.fact.finish"), PrintedDates.words(calendar.finish()));
@@ -90,7 +90,7 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
                         Integer.toString(calendar.daysOfWaiting()),
                         "weather",
                         Integer.toString(calendar.weatherDays())));
-        facts.put(terms.get("days.fact.promised"), promised(calendar, promised, terms));
+        facts.put(terms.get("days.fact.promised"), promised(calendar, job, terms));
         facts.put(terms.get("days.fact.crews"), Integer.toString(calendar.crews()));
         facts.put(
                 terms.get("days.fact.excavator"),
@@ -120,16 +120,18 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
         return facts;
     }
 
-    /** The days of the homeowner's papers, and how they stand to those of the calendar. */
-    private static String promised(CrewCalendar calendar, Schedule promised, PaperWords terms) {
-        int more = promised.workingDays() - calendar.workingDays();
+    /** The days of the homeowner's papers with those of signed changes, and how they stand to those of the calendar. */
+    private static String promised(CrewCalendar calendar, Job job, PaperWords terms) {
+        ChangedFinish finish = ChangedFinish.of(job, change -> true, 0);
+        int days = job.schedule().workingDays() + finish.days();
+        int more = days - calendar.workingDays();
         String key = more == 0 ? "same" : more > 0 ? "more" : "fewer";
         return terms.get(
                 "days.fact.promised." + key,
                 "days",
-                Integer.toString(promised.workingDays()),
+                Integer.toString(days),
                 "finish",
-                PrintedDates.words(promised.latestFinish()),
+                PrintedDates.words(finish.day().orElse(finish.contract())),
                 key,
                 Integer.toString(Math.abs(more)));
     }

@@ -53,4 +53,17 @@ public record SinceLastIssue(
     public Dollars difference() {
         return after.minus(before);
     }
+
+    /** What the parts came to, before, that are no row here. */
+    public Dollars restBefore() {
+        return before.minus(
+                Dollars.total(sections.stream().map(SectionDifference::before).toList()));
+    }
+
+    /** Whether there are other parts, and they come to the same now; with a tax on the price they may not. */
+    public boolean isRestUnchanged() {
+        Dollars now = after.minus(
+                Dollars.total(sections.stream().map(SectionDifference::after).toList()));
+        return !restBefore().isZero() && restBefore().equals(now);
+    }
 }

@@ -23,15 +23,15 @@ final class CoverSteps {
         String ticket = job.site().locateTicket().map(LocateTicket::number).orElse("");
         texts.add(StepKind.LOCATE, ticket.isEmpty() ? ".open" : "", List.of(), "ticket", ticket);
         texts.add(StepKind.PRIVATE_LINES, "", List.of());
-        texts.sold(StepKind.SET_UP, "");
         if (texts.isSold(StepKind.PROTECT) || !job.protection().isEmpty()) {
             List<StepEvidence> evidence = new ArrayList<>();
             List<String> how =
                     job.protection().isEmpty() ? List.of(texts.text("scope.protect.usual")) : job.protection();
-            how.forEach(one -> evidence.add(StepEvidence.done(one)));
             evidence.add(StepEvidence.photo(texts.text("scope.photo.before")));
+            how.forEach(one -> evidence.add(StepEvidence.done(one)));
             texts.add(StepKind.PROTECT, "", evidence);
         }
+        texts.sold(StepKind.SET_UP, "");
         texts.sold(
                 StepKind.PLANTS_OUT,
                 "",
