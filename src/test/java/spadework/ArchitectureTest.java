@@ -88,7 +88,7 @@ class ArchitectureTest {
       paperwork.letter     | job company paperwork paperwork.part
       paperwork.proposal   | measure money finding job company pricebook law takeoff schedule pricing contract drawing.shape paperwork paperwork.part paperwork.work
       paperwork.scope      | measure finding job pricebook trench water ground takeoff.wall takeoff schedule safety drawing.shape paperwork paperwork.part paperwork.work
-      paperwork.contract   | measure money finding wording job company pricebook law safety pricing contract drawing.shape drawing.plan paperwork paperwork.part paperwork.work
+      paperwork.contract   | measure money finding wording job company pricebook law schedule safety pricing contract drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure wording job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
       paperwork.billing    | measure money job company law law.release pricing contract billing paperwork paperwork.part

@@ -39,7 +39,7 @@ class RevisionReasonTest {
         shorten();
 
         assertThat(issue())
-                .contains("The price moved because the work changed; our price book did not.")
+                .contains("The work changed, and with it options and unit prices; our price list did not.")
                 .doesNotContain("our prices changed;", "Of this,");
     }
 

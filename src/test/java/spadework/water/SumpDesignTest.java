@@ -44,7 +44,7 @@ class SumpDesignTest {
     }
 
     /**
-     * V = t q ÷ 4 (UFC 3-240-04A Table 7-1, H-37), with 10 min: 20 gpm want 50 gal where the inflow may be half of that.
+     * V = t q ÷ 4 (UFC 3-240-04A Table 7-1, H-37), with 10 min: 20 gpm want 50 gal where the inflow may be half of it.
      * Less inflow wants less: V ÷ 2.7731 + V ÷ 22.2269 = 10 min at 24.655 gal (H-39, by hand).
      */
     @ParameterizedTest

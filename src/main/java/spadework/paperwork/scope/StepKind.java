@@ -19,8 +19,8 @@ public enum StepKind {
     PERMIT(COVER, WorkStep.PERMIT, "", Set.of()),
     LOCATE(COVER, WorkStep.SET_UP, "49 CFR 196.103", Set.of("locate-keep")),
     PRIVATE_LINES(COVER, WorkStep.SET_UP, "", Set.of("private-lines")),
-    SET_UP(COVER, WorkStep.SET_UP, "", Set.of()),
     PROTECT(COVER, WorkStep.SET_UP, "", Set.of()),
+    SET_UP(COVER, WorkStep.SET_UP, "", Set.of()),
     PLANTS_OUT(COVER, WorkStep.SET_UP, "", Set.of()),
     CONCRETE_OUT(COVER, WorkStep.DIG, "", Set.of()),
 
