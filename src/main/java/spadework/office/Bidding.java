@@ -128,7 +128,7 @@ public final class Bidding {
         private Dossier dossier(Job job, ScheduledTakeoff scheduled, Contract contract) {
             Takeoff takeoff = scheduled.takeoff();
             PaidFindings found =
-                    PaidFindings.of(Checks.of(new Facts(job, book)), job, understood.company(), book, takeoff);
+                    PaidFindings.of(Checks.of(new Facts(job, book, takeoff)), job, understood.company(), book, takeoff);
             return new Dossier(
                     job,
                     understood.company(),

@@ -12,7 +12,6 @@ import spadework.job.Access;
 import spadework.job.Wall;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
-import spadework.takeoff.Measuring;
 import spadework.takeoff.Purchase;
 import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffLine;
@@ -25,7 +24,7 @@ final class BookRules implements Rule {
         List<Finding> found = new ArrayList<>(wholeDigging(facts));
         found.addAll(outOfDate(facts));
         if (mayTakeSeveralRolls(facts)) {
-            found.addAll(shortRolls(facts, Measuring.of(facts.job(), facts.book())));
+            found.addAll(shortRolls(facts, facts.takeoff().get()));
         }
         return found;
     }
@@ -105,7 +104,7 @@ final class BookRules implements Rule {
         if (doubtful.isEmpty()) {
             return List.of();
         }
-        List<String> used = Measuring.of(facts.job(), facts.book()).lines().stream()
+        List<String> used = facts.takeoff().get().lines().stream()
                 .filter(line -> line.quantity().signum() != 0)
                 .map(TakeoffLine::code)
                 .distinct()
