@@ -23,20 +23,8 @@ final class BookRules implements Rule {
     public List<Finding> check(Facts facts) {
         List<Finding> found = new ArrayList<>(wholeDigging(facts));
         found.addAll(outOfDate(facts));
-        if (mayTakeSeveralRolls(facts)) {
-            found.addAll(shortRolls(facts, facts.takeoff().get()));
-        }
+        found.addAll(shortRolls(facts, facts.takeoff().get()));
         return found;
-    }
-
-    /** One roll is always bought, so nothing has to be measured where all walls take no more. */
-    private static boolean mayTakeSeveralRolls(Facts facts) {
-        List<Wall> walls = facts.job().walls();
-        return facts.book().items().values().stream()
-                .filter(item -> item.follows().equals(Optional.of(Measure.PROTECT)))
-                .flatMap(item -> item.material().stream())
-                .flatMap(material -> SheetRolls.of(material.sold()).stream())
-                .anyMatch(rolls -> rolls.count(rolls.along(walls)) > 1);
     }
 
     /** Sheet that is bought by area may be too short to hang along the walls. */
@@ -44,8 +32,10 @@ final class BookRules implements Rule {
         List<Finding> found = new ArrayList<>();
         for (Purchase purchase : takeoff.purchases()) {
             LineItem item = facts.book().get(purchase.code());
-            Optional<SheetRolls> sizes = SheetRolls.of(purchase.sold());
-            if (sizes.isEmpty() || !item.follows().equals(Optional.of(Measure.PROTECT))) {
+            Optional<SheetRolls> sizes = item.follows().equals(Optional.of(Measure.PROTECT))
+                    ? SheetRolls.of(purchase.sold())
+                    : Optional.empty();
+            if (sizes.isEmpty()) {
                 continue;
             }
             List<Wall> walls = takeoff.lines().stream()
