@@ -127,11 +127,15 @@ class ContractPapersTest {
                 new IssueDifference.IssuedOffer(CHANGED.quote().offered(), List.of(offered), now.takeoff()));
         Bid second = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(2, Optional.of(moved))));
         Map<String, byte[]> files = PRINTER.print(second, EnumSet.of(PaperKind.PROPOSAL));
+        Dollars rest = moved.before()
+                .minus(Dollars.total(moved.sections().stream()
+                        .map(IssueDifference.SectionMove::before)
+                        .toList()));
         assertThat(page(files, "proposal"))
                 .contains("Proposal, revision 2", "Revision 2, issued August 10, 2026")
                 .contains("What changed since August 3, 2026")
-                .contains("Your price " + moved.before().text() + " "
-                        + moved.after().text() + " "
+                .contains("Your price, with " + rest.text() + " for parts that did not change "
+                        + moved.before().text() + " " + moved.after().text() + " "
                         + moved.after().minus(moved.before()).text())
                 .contains(offered.option().title() + " (new)")
                 .contains("Wall C, front wall none", "What moved: wall dug down to its footing, C +24 ft");
