@@ -6,12 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import org.apache.poi.ss.SpreadsheetVersion;
-import org.apache.poi.ss.usermodel.Name;
-import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.formula.SheetNameFormatter;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.ss.util.WorkbookUtil;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import spadework.press.sheet.SheetPlan.Cell;
 
 /** The names of a workbook's sheets, cells and ranges. */
@@ -55,21 +52,25 @@ public final class SheetNames {
         });
     }
 
-    /** Writes every name into the workbook. */
-    void define(XSSFWorkbook book) {
-        spreads.forEach((called, spread) -> {
-            Name name = book.createName();
-            name.setNameName(called);
-            CellReference first = corner(spread, spread.first());
-            name.setRefersToFormula(
-                    spread.first() == spread.last()
-                            ? first.formatAsString()
-                            : new AreaReference(first, corner(spread, spread.last()), SpreadsheetVersion.EXCEL2007)
-                                    .formatAsString());
-        });
+    /** Every name with the cells it stands for, as {@code Price!$C$3:$C$7}, in the order in which they came. */
+    Map<String, String> defined() {
+        Map<String, String> defined = new LinkedHashMap<>();
+        spreads.forEach((name, spread) -> defined.put(
+                name, cells(spread.sheet(), spread.first(), spread.last(), spread.column(), spread.column())));
+        return defined;
     }
 
-    private static CellReference corner(Spread spread, int row) {
-        return new CellReference(spread.sheet(), row, spread.column(), true, true);
+    /** The cells from a corner to the other, from any sheet. */
+    static String cells(String sheet, int firstRow, int lastRow, int firstColumn, int lastColumn) {
+        CellReference first = new CellReference(sheet, firstRow, firstColumn, true, true);
+        if (firstRow == lastRow && firstColumn == lastColumn) {
+            return first.formatAsString();
+        }
+        return first.formatAsString() + ":" + new CellReference(lastRow, lastColumn, true, true).formatAsString();
+    }
+
+    /** Whole rows, from any sheet. */
+    static String rows(String sheet, int first, int last) {
+        return SheetNameFormatter.format(sheet) + "!$" + (first + 1) + ":$" + (last + 1);
     }
 }

@@ -21,9 +21,12 @@ public final class SheetText {
         return drawn.toString();
     }
 
-    /** The text as a cell stores it: {@code _x0041_} would be read back as the letter A, so its first mark is coded. */
+    /**
+     * The text as a cell stores it: {@code _x0041_} would be read back as the letter A, so its first mark is coded, and
+     * a carriage return as a new line, so it is coded too.
+     */
     static String stored(String text) {
-        return CODE.matcher(text).replaceAll("_x005F_");
+        return CODE.matcher(text).replaceAll("_x005F_").replace("\r", "_x000D_");
     }
 
     /** True for text that a spreadsheet would take for a formula if it were typed in. */

@@ -3,23 +3,21 @@ package spadework.press.sheet;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFRow;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DateUtil;
 import spadework.press.sheet.SheetPlan.Cell;
 import spadework.press.sheet.SheetPlan.CellKind;
 import spadework.press.sheet.SheetPlan.Row;
 
-/** Writes the cells of one sheet. Formulas and names are noted for later, since they may look ahead. */
-public final class SheetWriter {
+/** Lays out the cells of one sheet. Formulas and names are noted for later, since they may look ahead. */
+final class SheetWriter {
     private final String template;
     private final WorkbookPlan plan;
-    private final SheetCellStyles looks;
+    private final SheetLooks looks;
     private final SheetNames names;
     private final SheetFormulas formulas;
 
-    SheetWriter(String template, WorkbookPlan plan, SheetCellStyles looks, SheetNames names, SheetFormulas formulas) {
+    SheetWriter(String template, WorkbookPlan plan, SheetLooks looks, SheetNames names, SheetFormulas formulas) {
         this.template = template;
         this.plan = plan;
         this.looks = looks;
@@ -27,58 +25,63 @@ public final class SheetWriter {
         this.formulas = formulas;
     }
 
-    void write(SheetPlan from, XSSFSheet sheet) {
-        for (int i = 0; i < from.columns().size(); i++) {
-            sheet.setColumnWidth(i, (int) Math.round(from.columns().get(i).width() * 256));
+    /** The cells of a sheet. */
+    GridSheet write(SheetPlan from, String name) {
+        GridSheet sheet = new GridSheet(name, from);
+        for (Row row : from.rows()) {
+            row(from, row, sheet);
         }
-        for (int i = 0; i < from.rows().size(); i++) {
-            row(from, from.rows().get(i), sheet.createRow(i));
-        }
+        return sheet;
     }
 
-    private void row(SheetPlan from, Row row, XSSFRow to) {
-        SheetCellStyles.Look empty = new SheetCellStyles.Look(style(row.style(), 0), "General", false, false, true);
-        for (int i = 0; i < from.columns().size(); i++) {
-            to.createCell(i).setCellStyle(looks.get(empty));
+    private void row(SheetPlan from, Row row, GridSheet to) {
+        int here = to.count();
+        int empty = looks.number(new SheetLooks.Look(style(row.style(), 0), "General", false, false, true));
+        GridCell[] cells = new GridCell[from.columns().size()];
+        for (int i = 0; i < cells.length; i++) {
+            cells[i] = GridCell.blank(to, here, i, empty);
         }
         for (Cell cell : row.cells()) {
             int first = from.indexOf(cell.at());
             int last = from.indexOf(cell.to());
             SheetStyle style = style(cell.style(), cell.line());
             try {
-                fill(from, cell, to.getCell(first));
-                SheetCellStyles.Look look = look(style, cell, first == 0);
+                int look = looks.number(look(style, cell, first == 0));
                 for (int i = first; i <= last; i++) {
-                    to.getCell(i).setCellStyle(looks.get(look));
+                    cells[i] = GridCell.blank(to, here, i, look);
                 }
+                cells[first] = filled(from, cell, cells[first]);
             } catch (IllegalArgumentException | DateTimeParseException e) {
                 String problem =
                         "the cell holds " + cell.content() + ", which is not a " + cell.kind() + " it can show";
                 throw WorkbookReader.fault(template, cell.line(), problem, e);
             }
             if (last > first) {
-                int here = to.getRowNum();
-                to.getSheet().addMergedRegionUnsafe(new CellRangeAddress(here, here, first, last));
+                to.join(here, first, last);
             }
-            names.note(cell, to.getSheet().getSheetName(), first, to.getRowNum());
+            names.note(cell, to.name(), first, here);
         }
-        to.setHeightInPoints((float) SheetRowHeights.of(plan, from, row));
+        to.add(cells, SheetRowHeights.of(plan, from, row));
     }
 
-    private void fill(SheetPlan from, Cell cell, XSSFCell to) {
-        switch (cell.kind()) {
-            case TEXT -> to.setCellValue(SheetText.stored(cell.content()));
-            case DATE -> to.setCellValue(LocalDate.parse(cell.content()));
-            case FORMULA -> formulas.add(from, cell, to);
-            default -> to.setCellValue(SheetNumbers.value(cell).doubleValue());
-        }
+    private GridCell filled(SheetPlan from, Cell cell, GridCell at) {
+        return switch (cell.kind()) {
+            case TEXT -> at.with(CellType.STRING, cell.content());
+            case DATE -> at.with(DateUtil.getExcelDate(LocalDate.parse(cell.content())));
+            case FORMULA -> {
+                GridCell formula = at.with(CellType.FORMULA, formulas.text(from, cell, at.row()));
+                formulas.add(cell, formula);
+                yield formula;
+            }
+            default -> at.with(SheetNumbers.value(cell).doubleValue());
+        };
     }
 
-    private static SheetCellStyles.Look look(SheetStyle style, Cell cell, boolean first) {
+    private static SheetLooks.Look look(SheetStyle style, Cell cell, boolean first) {
         boolean text = cell.gives() == CellKind.TEXT;
         boolean figure = !text && cell.gives() != CellKind.DATE;
         boolean quoted = text && SheetText.looksLikeFormula(cell.content());
-        return new SheetCellStyles.Look(style, SheetNumbers.format(cell), figure, quoted, first);
+        return new SheetLooks.Look(style, SheetNumbers.format(cell), figure, quoted, first);
     }
 
     private SheetStyle style(String name, int line) {

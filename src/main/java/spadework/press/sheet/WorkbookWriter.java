@@ -1,22 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.press.sheet;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.Date;
-import java.util.Optional;
-import org.apache.poi.ooxml.POIXMLProperties;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.xssf.usermodel.XSSFFont;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.formula.eval.ValueEval;
 import spadework.press.template.TemplateFault;
-import spadework.reason.Reason;
 
-/** Makes the file of a described workbook. */
-public final class WorkbookWriter {
+/**
+ * Makes the file of a described workbook (ECMA-376, Office Open XML). Its parts are written one after the other: the
+ * usual library's model of a workbook takes most of a short run to start.
+ */
+final class WorkbookWriter {
     private WorkbookWriter() {}
 
     /**
@@ -27,51 +24,30 @@ public final class WorkbookWriter {
      * @throws TemplateFault if the description asks for something that is not there or a formula gives an error
      */
     static byte[] write(String template, WorkbookPlan plan, LocalDate issued) {
-        XSSFWorkbook book = new XSSFWorkbook();
-        try {
-            letters(book, plan);
-            SheetNames names = new SheetNames(template);
-            SheetFormulas formulas = new SheetFormulas(template);
-            SheetWriter writer = new SheetWriter(template, plan, new SheetCellStyles(book), names, formulas);
-            for (SheetPlan from : plan.sheets()) {
-                XSSFSheet sheet = book.createSheet(names.sheet(from.name()));
-                writer.write(from, sheet);
-                SheetPrintSetup.set(plan, from, sheet);
-            }
-            names.define(book);
-            formulas.workOut(book);
-            book.setActiveSheet(0);
-            properties(book.getProperties(), plan, issued);
-            ByteArrayOutputStream file = new ByteArrayOutputStream();
-            book.write(file);
-            return WorkbookZip.withFixedTimes(file.toByteArray());
-        } catch (IOException | InvalidFormatException e) {
-            throw new TemplateFault(template, "its workbook cannot be written: " + Reason.of(e), e);
-        } finally {
-            // Closing a new workbook would write it once more.
-            book.getPackage().revert();
+        SheetNames names = new SheetNames(template);
+        SheetFormulas formulas = new SheetFormulas(template);
+        SheetLooks looks = new SheetLooks(plan);
+        SheetWriter writer = new SheetWriter(template, plan, looks, names, formulas);
+        List<GridSheet> sheets = new ArrayList<>();
+        for (SheetPlan from : plan.sheets()) {
+            sheets.add(writer.write(from, names.sheet(from.name())));
         }
-    }
+        Map<String, String> defined = names.defined();
+        Map<GridCell, ValueEval> results = formulas.results(new GridBook(sheets, defined));
 
-    /** Column widths are counted in digits of the workbook's first font. */
-    private static void letters(XSSFWorkbook book, WorkbookPlan plan) {
-        SheetStyle text = plan.styles().values().iterator().next();
-        XSSFFont first = book.getFontAt(0);
-        first.setFontName(text.font());
-        first.setFontHeight(text.size());
-    }
-
-    private static void properties(POIXMLProperties properties, WorkbookPlan plan, LocalDate issued)
-            throws InvalidFormatException {
-        Optional<Date> date =
-                Optional.of(Date.from(issued.atStartOfDay(ZoneOffset.UTC).toInstant()));
-        POIXMLProperties.CoreProperties core = properties.getCoreProperties();
-        core.setTitle(plan.title());
-        core.setSubjectProperty(plan.subject());
-        core.setCreator(plan.creator());
-        core.setCreated(date);
-        core.setModified(date);
-        core.getUnderlyingProperties().setLanguageProperty(plan.language());
-        properties.getExtendedProperties().getUnderlyingProperties().setApplication("Spadework");
+        Map<String, byte[]> parts = new LinkedHashMap<>();
+        parts.put("[Content_Types].xml", WorkbookParts.types(sheets.size()));
+        parts.put("_rels/.rels", WorkbookParts.fileLinks());
+        parts.put("docProps/app.xml", WorkbookParts.program());
+        parts.put("docProps/core.xml", WorkbookParts.properties(plan, issued));
+        parts.put("xl/workbook.xml", WorkbookParts.book(sheets, defined));
+        parts.put("xl/_rels/workbook.xml.rels", WorkbookParts.bookLinks(sheets.size()));
+        SharedWords words = new SharedWords();
+        for (int i = 0; i < sheets.size(); i++) {
+            parts.put("xl/" + WorkbookParts.sheet(i + 1), SheetPart.of(plan, sheets.get(i), i == 0, words, results));
+        }
+        parts.put("xl/styles.xml", looks.part());
+        parts.put("xl/sharedStrings.xml", words.part());
+        return WorkbookZip.of(parts);
     }
 }

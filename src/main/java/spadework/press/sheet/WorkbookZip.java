@@ -4,7 +4,9 @@ package spadework.press.sheet;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.LocalDateTime;
+import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -15,6 +17,23 @@ public final class WorkbookZip {
     private static final LocalDateTime FIXED = LocalDateTime.of(1980, 2, 1, 0, 0);
 
     private WorkbookZip() {}
+
+    /** An archive of these parts, by their paths, in their order. */
+    static byte[] of(Map<String, byte[]> parts) {
+        ByteArrayOutputStream file = new ByteArrayOutputStream();
+        try (ZipOutputStream out = new ZipOutputStream(file)) {
+            for (Map.Entry<String, byte[]> part : parts.entrySet()) {
+                ZipEntry fixed = new ZipEntry(part.getKey());
+                fixed.setTimeLocal(FIXED);
+                out.putNextEntry(fixed);
+                out.write(part.getValue());
+                out.closeEntry();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return file.toByteArray();
+    }
 
     /** The archive with fixed times; what it holds stays as it is. */
     public static byte[] withFixedTimes(byte[] archive) throws IOException {
