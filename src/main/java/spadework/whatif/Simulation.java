@@ -17,9 +17,10 @@ public record Simulation<T extends Comparable<T>>(List<T> outcomes) {
 
     /** Runs; the same seed gives the same outcomes. */
     public static <T extends Comparable<T>> Simulation<T> of(int runs, long seed, Function<RandomDraws, T> run) {
-        RandomDraws draws = new RandomDraws(seed);
+        RandomDraws draws = new RandomDraws(runs, seed);
         List<T> outcomes = new ArrayList<>(runs);
         for (int i = 0; i < runs; i++) {
+            draws.begin(i);
             outcomes.add(run.apply(draws));
         }
         return new Simulation<>(outcomes);

@@ -32,7 +32,7 @@ public final class WhatIf {
     private static final Wording WORDS = Wording.beside(WhatIf.class);
 
     /** Runs behind a curve that follows a slider: few enough to follow it. */
-    private static final int PICTURED = 200;
+    private static final int PICTURED = 100;
 
     private static final long PICTURE_SEED = 1;
 

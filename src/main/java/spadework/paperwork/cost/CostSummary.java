@@ -25,8 +25,8 @@ import spadework.whatif.Uncertainty;
  * @param likely the amounts that 10, 50 and 90 of a hundred jobs do not exceed
  */
 public record CostSummary(Scene waterfall, Scene range, int more, List<Dollars> likely, List<CostRisk> risks) {
-    /** Enough for a curve, and few enough to wait for. */
-    private static final int RUNS = 100;
+    /** Enough for a curve, as each tells as much as several drawn blindly, and few enough to wait for. */
+    private static final int RUNS = 50;
 
     private static final long SEED = 1;
 
