@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import spadework.finding.Finding;
 import spadework.safety.way.PipeWayRules;
+import spadework.safety.way.WayInRules;
 
 /** All rules, run over a job; gravest first, otherwise in the order of the list. */
 public final class Checks {
@@ -19,6 +20,7 @@ public final class Checks {
             new UtilityRules(),
             new TreeRules(),
             new HazardRules(),
+            facts -> WayInRules.check(facts.job()),
             new FallRules(),
             new DepthRules(),
             new CornerRules(),

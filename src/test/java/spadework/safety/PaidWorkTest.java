@@ -49,6 +49,8 @@ class PaidWorkTest {
         "locate-missing,   LOCATE-811, 1",
         "locate-keep,      LOCATE-811, 1",
         "hand-dig-zone,    VAC-LOCATE, 3",
+        "way-in-bridge,    WALK-BRIDGE, 1",
+        "way-in-bridge-low, WALK-BRIDGE, 1",
         "roots,            TREE-CARE,  3",
         "inspection-holds, PERMIT,     1",
         "outlet-guard,     OUT-GUARD,  3",

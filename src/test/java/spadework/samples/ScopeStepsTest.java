@@ -36,6 +36,7 @@ class ScopeStepsTest {
             StepKind.ENGINEER,
             StepKind.LOCATE,
             StepKind.PRIVATE_LINES,
+            StepKind.WAY_IN,
             StepKind.PROTECT,
             StepKind.DIG_BY_HAND,
             StepKind.SPOIL,

@@ -55,6 +55,8 @@ final class JobPages {
         page.field("/site/locateUntil", 2);
         page.field("/site/house/front", 2);
         page.field("/site/house/door", 2);
+        page.field("/site/house/wayIn/by", 3);
+        page.field("/site/house/wayIn/door", 5);
         page.field("/site/benchmark", 8);
         page.group("ground");
         page.field("/site/soil/texture", 3);

@@ -27,6 +27,8 @@ import spadework.job.SoilType;
 import spadework.job.Space;
 import spadework.job.TestPit;
 import spadework.job.Texture;
+import spadework.job.WayIn;
+import spadework.job.WayInKind;
 
 /** Reads the house and its ground. */
 public final class SiteReader {
@@ -81,7 +83,12 @@ public final class SiteReader {
                 fields.get("eastWest", Measures.lengthUpTo(1000)),
                 fields.get("northSouth", Measures.lengthUpTo(1000)),
                 fields.find("front", Choices.of(Side.class)),
-                fields.find("door", Measures.lengthUpTo(1000)));
+                fields.find("door", Measures.lengthUpTo(1000)),
+                fields.find("wayIn", ValueKind.object(SiteReader::wayIn)));
+    }
+
+    private static WayIn wayIn(ObjectFields fields) {
+        return new WayIn(fields.get("by", Choices.of(WayInKind.class)), fields.get("door", Texts.LABEL));
     }
 
     private static Soil soil(ObjectFields fields) {

@@ -40,6 +40,7 @@ final class CrewStops {
         if (isLetterFirst()) {
             stops.add(letter());
         }
+        CrewWayIn.of(dossier, language).ifPresent(stops::add);
         found().filter(finding -> PIT.contains(finding.id())).map(this::pit).forEach(stops::add);
         FindingNotes.forCrew(dossier).stream()
                 .filter(note -> note.severity().equals("stop"))

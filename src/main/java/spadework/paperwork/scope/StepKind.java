@@ -20,6 +20,18 @@ public enum StepKind {
     LOCATE(COVER, WorkStep.SET_UP, "49 CFR 196.103", Set.of("locate-keep")),
     PRIVATE_LINES(COVER, WorkStep.SET_UP, "", Set.of("private-lines")),
     PROTECT(COVER, WorkStep.SET_UP, "", Set.of()),
+    WAY_IN(
+            COVER,
+            WorkStep.SET_UP,
+            "29 CFR 1926.651(l)",
+            Set.of(
+                    "way-in-bridge",
+                    "way-in-bridge-low",
+                    "way-in-last",
+                    "way-in-free",
+                    "way-in-shut",
+                    "way-in-front-door",
+                    "way-in-not-free")),
     SET_UP(COVER, WorkStep.SET_UP, "", Set.of()),
     PLANTS_OUT(COVER, WorkStep.SET_UP, "", Set.of()),
     CONCRETE_OUT(COVER, WorkStep.DIG, "", Set.of()),

@@ -26,6 +26,8 @@ final class StepLines {
             LEAD_SAFE,
             "SET-PROT",
             PROTECT,
+            "WALK-BRIDGE",
+            WAY_IN,
             "SUMP-LEAD",
             LEAD,
             "SUMP-RISER",
