@@ -47,7 +47,7 @@ public record PaidWork(
             new PaidWork(Set.of("water-in-trench"), List.of("U-PUMP"), ONCE),
             new PaidWork(Set.of("daily-inspection"), List.of("SAFE-CHECK"), ONCE),
             new PaidWork(Set.of("locate-missing", "locate-keep"), List.of("LOCATE-811"), ONCE),
-            new PaidWork(Set.of("hand-dig-zone"), List.of("VAC-LOCATE", "LOCATE-811"), EACH),
+            new PaidWork(Set.of("hand-dig-zone", "hand-dig-trench"), List.of("VAC-LOCATE", "LOCATE-811"), EACH),
             new PaidWork(Set.of("way-in-bridge", "way-in-bridge-low"), List.of("WALK-BRIDGE"), ONCE),
             new PaidWork(Set.of("roots"), List.of("TREE-CARE"), EACH),
             new PaidWork(Set.of("inspection-holds"), List.of("PERMIT"), ONCE),

@@ -50,9 +50,10 @@ final class RoomRules implements Rule {
             "instead",
             word(bank.protection())
         };
+        String id = limit.kind() == LimitKind.UTILITY ? "no-room-utility" : "no-room";
         return Bank.isProtectedAt(wall.deepestTrench().feet())
-                ? must("no-room", wall.label(), TABLE, figures)
-                : advise("no-room", wall.label(), TABLE, figures);
+                ? must(id, wall.label(), TABLE, figures)
+                : advise(id, wall.label(), TABLE, figures);
     }
 
     private static List<Finding> beside(Wall wall, SiteLimit limit) {

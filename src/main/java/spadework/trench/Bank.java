@@ -138,13 +138,10 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
 
     /**
      * The room that a limit leaves, from the wall's face: to the thing itself, for a tree to the smaller published root
-     * zone. Empty where it limits no slope: a utility, a tree that nobody measured or whose roots the trench meets
-     * anyhow.
+     * zone. A slope would take the ground from under a buried line, so that one keeps its ground as well. Empty where
+     * it limits no slope: a tree that nobody measured or whose roots the trench meets anyhow.
      */
     private static Optional<Length> room(SiteLimit limit) {
-        if (limit.kind() == LimitKind.UTILITY) {
-            return Optional.empty();
-        }
         if (limit.kind() == LimitKind.TREE) {
             return limit.trunk()
                     .map(trunk -> limit.distance().minus(RootZone.least(trunk)))

@@ -37,6 +37,8 @@ class ScopeStepsTest {
             StepKind.LOCATE,
             StepKind.PRIVATE_LINES,
             StepKind.WAY_IN,
+            StepKind.LINE,
+            StepKind.PIPE_LINE,
             StepKind.PROTECT,
             StepKind.DIG_BY_HAND,
             StepKind.SPOIL,

@@ -135,11 +135,13 @@ class BankTest {
                 .isEqualTo(expected);
     }
 
-    @Test
-    void utilityLimitsNoSlope() {
-        SiteLimit gas = limit(LimitKind.UTILITY, 3, null);
+    /** The slope at 6 ft in Type B reaches 8.5 ft and would take the ground from under a line that lies nearer. */
+    @ParameterizedTest(name = "line at {0} ft: {1}")
+    @CsvSource({"3, SHIELDED", "8.49, SHIELDED", "8.5, SLOPED"})
+    void utilityKeepsItsGround(double distance, Protection expected) {
+        SiteLimit gas = limit(LimitKind.UTILITY, distance, null);
         assertThat(Bank.of(site(SoilType.B, gas), wall(6, Protection.SLOPED)).protection())
-                .isEqualTo(Protection.SLOPED);
+                .isEqualTo(expected);
     }
 
     /** p + B + s × H: 0.5 + 2 + 1 × 6 = 8.5 ft; upright 2.5 ft. */

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.plan;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import spadework.drawing.shape.BreakMark;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
@@ -26,6 +28,9 @@ public final class LimitDrawing {
     private static final double TREE_RADIUS = 7;
     private static final double[] SHARES = {0.25, 0.75, 0.5, 0.12, 0.88, 0.38, 0.62, 0, 1};
 
+    /** How far a line's words stand from it without a tie, points. */
+    private static final double CLOSE = 14;
+
     /** The tie between a limit and its wall, as far as it is drawn. */
     private static final double TIE = 9;
 
@@ -45,7 +50,7 @@ public final class LimitDrawing {
                     Point a = frame.at(span.get(0), out);
                     Point b = frame.at(span.get(1), out);
                     line(side, a, b, broken, sheet);
-                    sheet.wish(name(limit, a, b, below, frame, words));
+                    sheet.wish(names(name(limit, a, b, below, frame, words), a, b));
                     below = !below;
                 }
             }
@@ -65,6 +70,19 @@ public final class LimitDrawing {
             tie(OutletDrawing.outward(at, side, TIE / 2), side, sheet);
         }
         sheet.line(a, b, Weight.THIN, Role.LIMIT, false);
+    }
+
+    /** Close to the line; else tied to it, so that the words are read with no other line; else as near as may be. */
+    private static List<LabelRequest> names(LabelRequest name, Point a, Point b) {
+        List<LabelRequest> names = new ArrayList<>();
+        names.add(name.withSpot(new LabelSpot(name.target(), name.zone(), CLOSE)));
+        for (double share : SHARES) {
+            Point from = b.toward(a, share);
+            LabelSpot spot = new LabelSpot(from, name.zone(), name.reach());
+            names.add(name.withSpot(spot).withLeader(Optional.of(from)));
+        }
+        names.add(name);
+        return names;
     }
 
     private static LabelRequest name(

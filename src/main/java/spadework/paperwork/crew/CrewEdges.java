@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import spadework.job.Digging;
 import spadework.job.Job;
-import spadework.job.LimitKind;
 import spadework.job.Protection;
 import spadework.job.Site;
 import spadework.job.SiteLimit;
@@ -67,11 +66,7 @@ final class CrewEdges {
                             inTheWay.get().distance().text());
             return WORDS.in(language).get("edge.no-room", reach.text(), what);
         }
-        boolean overUtility = found.limits().stream()
-                .anyMatch(limit -> limit.kind() == LimitKind.UTILITY
-                        && limit.wall().equals(wall.label())
-                        && limit.distance().compareTo(reach) < 0);
-        return WORDS.in(language).get("edge." + (overUtility ? "utility" : "at"), reach.text());
+        return WORDS.in(language).get("edge.at", reach.text());
     }
 
     private static Wall sloped(Wall wall) {

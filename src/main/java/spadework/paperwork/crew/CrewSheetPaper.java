@@ -9,12 +9,12 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import spadework.job.Job;
-import spadework.job.LimitKind;
-import spadework.job.SiteLimit;
 import spadework.job.SoilType;
 import spadework.measure.Figures;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
+import spadework.paperwork.part.MarkedLine;
+import spadework.paperwork.part.MarkedLines;
 import spadework.paperwork.part.PaperHeads;
 import spadework.safety.LadderRule;
 import spadework.schedule.CrewCalendar;
@@ -163,11 +163,16 @@ public final class CrewSheetPaper {
 
     /** What is done where a line lies before a wall (T-29); empty where none is known of. */
     private String utility() {
-        String walls = dossier.job().site().limits().stream()
-                .filter(limit -> limit.kind() == LimitKind.UTILITY)
-                .map(SiteLimit::wall)
-                .distinct()
-                .collect(Collectors.joining(", "));
-        return walls.isEmpty() ? "" : WORDS.in(language).get("sheet." + "utility", walls);
+        List<MarkedLine> lines = MarkedLines.of(dossier);
+        String walls = lines.stream().map(MarkedLine::wall).distinct().collect(Collectors.joining(", "));
+        List<String> near =
+                lines.stream().flatMap(line -> line.near().stream()).distinct().toList();
+        if (lines.isEmpty()) {
+            return "";
+        }
+        return near.isEmpty()
+                ? WORDS.in(language).get("sheet.utility", walls)
+                : WORDS.in(language)
+                        .get("sheet.utility-near", walls, dossier.terms().row(near));
     }
 }

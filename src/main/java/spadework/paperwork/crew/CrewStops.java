@@ -40,13 +40,13 @@ final class CrewStops {
         if (isLetterFirst()) {
             stops.add(letter());
         }
-        CrewWayIn.of(dossier, language).ifPresent(stops::add);
         found().filter(finding -> PIT.contains(finding.id())).map(this::pit).forEach(stops::add);
         FindingNotes.forCrew(dossier).stream()
                 .filter(note -> note.severity().equals("stop"))
                 .filter(note -> !LETTER.matcher(note.id()).matches())
                 .map(this::other)
                 .forEach(stops::add);
+        CrewWayIn.of(dossier, language).ifPresent(stops::add);
         return stops;
     }
 

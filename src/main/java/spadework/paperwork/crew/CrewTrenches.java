@@ -10,6 +10,7 @@ import spadework.job.SiteLimit;
 import spadework.job.Wall;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
+import spadework.paperwork.part.MarkedLines;
 import spadework.paperwork.work.DigWork;
 import spadework.paperwork.work.DigWorks;
 import spadework.paperwork.work.FinishWork;
@@ -68,7 +69,22 @@ final class CrewTrenches {
                 deep + ladder(dig.wayOut()),
                 bank(bank, dig.slope()),
                 "",
-                dig.kind().equals("roof-line") ? downspouts(dig.label()) : List.of());
+                besides(dig));
+    }
+
+    private List<String> besides(DigWork dig) {
+        return Stream.concat(
+                        lines(dig.label()).stream(),
+                        dig.kind().equals("roof-line") ? downspouts(dig.label()).stream() : Stream.<String>empty())
+                .toList();
+    }
+
+    /** Marked lines from another wall that the trench comes near. */
+    private List<String> lines(String label) {
+        return MarkedLines.of(dossier).stream()
+                .filter(line -> line.near().contains(label))
+                .map(line -> WORDS.in(language).get("beside.marked-line", line.distance(), line.wall()))
+                .toList();
     }
 
     /** An upright bank ends where the law asks for protection. */
@@ -102,6 +118,7 @@ final class CrewTrenches {
                         + note);
             }
         }
+        beside.addAll(lines(wall.label()));
         SpoilRoom.inTheWay(site, wall)
                 .map(limit -> limit.kind() == LimitKind.UTILITY ? "utility" : "none")
                 .ifPresent(where -> beside.add(WORDS.in(language).get("spoil." + where)));

@@ -37,7 +37,7 @@ final class CrewWayIn {
     private static CrewStop known(Dossier dossier, WayIn way, Wording said) {
         String says =
                 dossier.terms().get("scope.way-in." + PaperWords.key(way.by().name()), "door", way.door());
-        String tick = way.by() == WayInKind.BRIDGE ? "way-in.bridge" : "way-in.clear";
-        return new CrewStop(says, List.of(said.get("way-in.seen")), List.of(said.get(tick)));
+        String tick = way.by() == WayInKind.BRIDGE ? said.get("way-in.bridge") : said.get("way-in.clear");
+        return new CrewStop(says, List.of(said.get("way-in.seen")), List.of(tick));
     }
 }

@@ -13,22 +13,27 @@ import spadework.job.SolidRun;
 import spadework.job.SumpPit;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
+import spadework.paperwork.part.MarkedLine;
+import spadework.paperwork.part.MarkedLines;
 import spadework.paperwork.work.DigWork;
 import spadework.paperwork.work.DigWorks;
 
 /** The steps at pipes, outlets and ground. The water test stands before anything is filled. */
 final class PipePage {
+    private final Dossier dossier;
     private final Job job;
     private final PaperWords terms;
     private final StepTexts texts;
 
     PipePage(Dossier dossier, StepLines lines) {
+        this.dossier = dossier;
         this.job = dossier.job();
         this.terms = dossier.terms();
         this.texts = new StepTexts(dossier, lines, "");
     }
 
     List<ScopeStep> steps() {
+        MarkedLines.atPipes(dossier).forEach(this::line);
         trenches();
         texts.sold(StepKind.MAIN, "", "labels", labels(job.water().mains()));
         texts.sold(StepKind.ROOF_LINE, "", "labels", labels(job.water().roofLines()));
@@ -45,6 +50,21 @@ final class PipePage {
         texts.sold(StepKind.FILL_PIPES, "");
         ground();
         return texts.with(StepPage.PIPES);
+    }
+
+    private void line(MarkedLine line) {
+        texts.add(
+                StepKind.PIPE_LINE,
+                line.note().isEmpty() ? "" : ".noted",
+                List.of(),
+                "labels",
+                terms.row(line.near()),
+                "distance",
+                line.distance(),
+                "wall",
+                line.wall(),
+                "note",
+                line.note());
     }
 
     /** Pipe trenches and pits: how each is dug, what keeps its bank, and the way out of it. */

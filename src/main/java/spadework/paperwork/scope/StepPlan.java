@@ -25,6 +25,7 @@ final class StepPlan {
             "roof-line-shorter-than-way",
             "discharge-shorter-than-way",
             "hand-item-missing",
+            "slope-unmarked",
             "sump-discharge-trench",
             "sump-lead",
             "sump-pump-fits",

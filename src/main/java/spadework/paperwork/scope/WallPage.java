@@ -16,6 +16,8 @@ import spadework.measure.Figures;
 import spadework.measure.Length;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
+import spadework.paperwork.part.MarkedLine;
+import spadework.paperwork.part.MarkedLines;
 import spadework.paperwork.work.PipeWork;
 import spadework.paperwork.work.TrenchWork;
 import spadework.paperwork.work.WallWork;
@@ -42,12 +44,29 @@ final class WallPage {
 
     /** @param lead whether the old paint on the wall counts as lead */
     List<ScopeStep> steps(boolean lead) {
+        lines();
         dig();
         prepare(lead);
         cover();
         drain();
         backfill();
         return texts.with(StepPage.WALL);
+    }
+
+    /** Marked lines before the wall, and those round its corner that its trench comes near. */
+    private void lines() {
+        for (MarkedLine line : MarkedLines.at(dossier, wall.label())) {
+            texts.add(
+                    StepKind.LINE,
+                    line.note().isEmpty() ? "" : ".noted",
+                    List.of(),
+                    "distance",
+                    line.distance(),
+                    "wall",
+                    line.wall(),
+                    "note",
+                    line.note());
+        }
     }
 
     private void dig() {
