@@ -55,16 +55,14 @@ final class PipePage {
     private void line(MarkedLine line) {
         texts.add(
                 StepKind.PIPE_LINE,
-                line.note().isEmpty() ? "" : ".noted",
+                "",
                 List.of(),
                 "labels",
                 terms.row(line.near()),
                 "distance",
                 line.distance(),
                 "wall",
-                line.wall(),
-                "note",
-                line.note());
+                line.wall());
     }
 
     /** Pipe trenches and pits: how each is dug, what keeps its bank, and the way out of it. */

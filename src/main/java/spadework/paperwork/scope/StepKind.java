@@ -36,7 +36,7 @@ public enum StepKind {
     PLANTS_OUT(COVER, WorkStep.SET_UP, "", Set.of()),
     CONCRETE_OUT(COVER, WorkStep.DIG, "", Set.of()),
 
-    LINE(WALL, WorkStep.DIG, "29 CFR 1926.651(b)(3), (b)(4)", Set.of("hand-dig-zone")),
+    LINE(WALL, WorkStep.DIG, "29 CFR 1926.651(b)", Set.of("hand-dig-zone")),
     DIG(WALL, WorkStep.DIG, "IBC 1803.1", Set.of("not-below-footing")),
     SPOIL(WALL, WorkStep.DIG, "29 CFR 1926.651(j)(2)", Set.of("spoil-back", "machine-back")),
     BANK(WALL, WorkStep.DIG, "29 CFR 1926.652(a)(1)", Set.of("slope-back", "shield", "ends-open")),
@@ -69,7 +69,7 @@ public enum StepKind {
     WELLS_BACK(WALL, WorkStep.DRAIN, "", Set.of()),
     BACKFILL(WALL, WorkStep.BACKFILL, "IBC 1803.2", Set.of("backfill-lifts", "backfill-braced")),
 
-    PIPE_LINE(PIPES, WorkStep.PIPES, "29 CFR 1926.651(b)(3), (b)(4)", Set.of("hand-dig-trench")),
+    PIPE_LINE(PIPES, WorkStep.PIPES, "29 CFR 1926.651(b)", Set.of("hand-dig-trench")),
     PIPE_TRENCH(PIPES, WorkStep.PIPES, "29 CFR 1926.651(j)(2)", Set.of("spoil-back")),
     PIPE_BANK(PIPES, WorkStep.PIPES, "29 CFR 1926.652(a)(1)", Set.of("upright-shallow", "slope-back", "shield")),
     PIPE_INSPECT(

@@ -123,7 +123,7 @@ public final class NearLine {
                         || OutlineWay.sides(job.site().house(), start, middle).contains(side));
         boolean endsShort = starts.stream().allMatch(start -> start.side() == side)
                 && ends.get() == side
-                && isShort(outlet.flatMap(Outlet::fromHouse));
+                && outlet.flatMap(Outlet::fromHouse).filter(this::isShort).isPresent();
         return along && !endsShort;
     }
 
@@ -134,7 +134,8 @@ public final class NearLine {
 
     private boolean discharge(Outlet sump) {
         Optional<Side> ends = side(sump);
-        return ends.isEmpty() || (ends.get() == side && !isShort(sump.fromHouse()));
+        return ends.isEmpty()
+                || (ends.get() == side && sump.fromHouse().filter(this::isShort).isEmpty());
     }
 
     private boolean pit(Outlet sump, DigBody hole) {
@@ -146,7 +147,8 @@ public final class NearLine {
                 .flatMap(SumpPit::fromFooting)
                 .map(away -> away.plus(job.getWall(line.wall()).footing().projection())
                         .plus(Length.ofFeet(hole.length())));
-        return stands.isEmpty() || (stands.get() == side && !isShort(out));
+        return stands.isEmpty()
+                || (stands.get() == side && out.filter(this::isShort).isEmpty());
     }
 
     private boolean testPit(String label) {
@@ -159,9 +161,8 @@ public final class NearLine {
     }
 
     /** Whether what reaches so far from the house stays out of the line's zone. */
-    private boolean isShort(Optional<Length> reach) {
-        return reach.filter(out -> out.plus(ZONE).feet() < line.distance().feet() - NOISE)
-                .isPresent();
+    private boolean isShort(Length reach) {
+        return reach.plus(ZONE).feet() < line.distance().feet() - NOISE;
     }
 
     private Optional<Side> side(Outlet outlet) {

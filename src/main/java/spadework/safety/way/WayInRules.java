@@ -65,7 +65,7 @@ public final class WayInRules {
         Map<String, String> values = new LinkedHashMap<>(Map.of("door", way.door()));
         return Optional.of(
                 switch (way.by()) {
-                    case BRIDGE -> bridge(job, named, values);
+                    case BRIDGE -> bridge(job, named.stream().toList(), values);
                     case WALL_LAST -> must("way-in-last", labels(job.walls()), values);
                     case SIDE_NOT_DUG ->
                         isShutAllRound(job) || named.isPresent()
@@ -74,15 +74,13 @@ public final class WayInRules {
                 });
     }
 
-    /** Where no wall is named, the deepest one counts. */
-    private static Finding bridge(Job job, Optional<Wall> named, Map<String, String> values) {
-        Length depth = named.stream()
-                .findFirst()
-                .map(Wall::deepestTrench)
-                .orElseGet(() -> job.walls().stream()
+    /** @param named the wall at the door; where none is, the deepest of all counts */
+    private static Finding bridge(Job job, List<Wall> named, Map<String, String> values) {
+        Length depth = (named.isEmpty() ? job.walls() : named)
+                .stream()
                         .map(Wall::deepestTrench)
                         .max(Comparator.naturalOrder())
-                        .orElseThrow());
+                        .orElseThrow();
         values.put("depth", depth.text());
         return must(needsRails(depth) ? "way-in-bridge" : "way-in-bridge-low", labels(job.walls()), values);
     }
