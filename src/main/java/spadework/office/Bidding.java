@@ -22,6 +22,7 @@ import spadework.paperwork.Dossier;
 import spadework.paperwork.DossierFindings;
 import spadework.paperwork.DossierPhotos;
 import spadework.paperwork.contract.ContractChecks;
+import spadework.paperwork.part.DryPromises;
 import spadework.paperwork.proposal.ProposalChecks;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
@@ -169,6 +170,7 @@ public final class Bidding {
             found.addAll(HomeownerPapers.inEnglish(job));
             found.addAll(UntranslatedTexts.of(job, understood.company()));
             found.addAll(warranty.findings(job, understood.company()));
+            found.addAll(DryPromises.of(job, book));
             found.addAll(ScheduleChecks.of(job, understood.company(), calendar));
             contract.accepted().stream()
                     .filter(change -> !change.agreed().equals(change.figured()))

@@ -83,7 +83,7 @@ class SameFiguresTest {
                         "price after 0",
                         "price after 2",
                         "paid",
-                        "years of Treated wall",
+                        "years of Waterproofed wall",
                         "reply",
                         "transfer",
                         "last day to cancel");

@@ -62,7 +62,7 @@ class LaterOwnerPapersTest {
         List<String> pages = PageText.pages(Files.readAllBytes(root.resolve("out/2026-041-W1-maintenance.pdf")));
 
         assertThat(pages).hasSize(1);
-        assertThat(pages.get(0)).contains(CALLED).contains("any time", "Ends: Treated wall: August 2036");
+        assertThat(pages.get(0)).contains(CALLED).contains("any time", "Ends: Waterproofed wall: August 2036");
     }
 
     private byte[] transferred() throws IOException {

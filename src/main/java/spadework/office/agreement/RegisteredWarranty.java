@@ -9,6 +9,7 @@ import spadework.company.Company;
 import spadework.drawing.plan.PlanSketch;
 import spadework.job.Closed;
 import spadework.job.Job;
+import spadework.job.WarrantyPart;
 import spadework.job.WarrantyTerms;
 import spadework.law.WarrantyTerm;
 import spadework.office.HomeownerPapers;
@@ -16,6 +17,7 @@ import spadework.paperwork.Dossier;
 import spadework.paperwork.warranty.CertificatePaper;
 import spadework.paperwork.warranty.WarrantyCertificate;
 import spadework.paperwork.work.FinishWork;
+import spadework.takeoff.WarrantedWalls;
 import spadework.warranty.Contractor;
 import spadework.warranty.CoveredPart;
 import spadework.warranty.CoveredRun;
@@ -50,7 +52,7 @@ public final class RegisteredWarranty {
                 certificate.runs().stream()
                         .map(run -> new CoveredRun(run.label(), run.pipe(), run.length()))
                         .toList(),
-                parts(terms, from),
+                parts(new WarrantedWalls(job, dossier.book()).parts(), from),
                 terms.notCovered());
         return new Warranty(
                 number,
@@ -74,8 +76,8 @@ public final class RegisteredWarranty {
                 + ")";
     }
 
-    private static List<CoveredPart> parts(WarrantyTerms terms, LocalDate from) {
-        return terms.parts().stream()
+    private static List<CoveredPart> parts(List<WarrantyPart> parts, LocalDate from) {
+        return parts.stream()
                 .map(part -> new CoveredPart(
                         part.part(), part.promise(), part.years(), from, WarrantyTerm.lastDay(from, part.years())))
                 .toList();

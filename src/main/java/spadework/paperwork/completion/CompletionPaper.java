@@ -56,7 +56,7 @@ public final class CompletionPaper {
                 pictures(agreed, record),
                 record.note(),
                 FinalAccounts.of(agreed),
-                WarrantyPromises.of(agreed.terms(), job));
+                WarrantyPromises.of(agreed, job));
     }
 
     /** The photos of hold points, each told by the first point that names it. */

@@ -54,7 +54,7 @@ public final class ContractPaper {
                 WorkSchedule.of(dossier.terms(), job),
                 WorkConditions.of(dossier),
                 law(dossier, signing),
-                WarrantyPromises.specimen(dossier.terms(), job));
+                WarrantyPromises.specimen(dossier, job));
     }
 
     private static ContractParties parties(Dossier dossier, Signing signing) {

@@ -8,38 +8,42 @@ import spadework.job.Job;
 import spadework.job.WarrantyPart;
 import spadework.job.WarrantyTerms;
 import spadework.law.WarrantyTerm;
+import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
+import spadework.takeoff.WarrantedWalls;
 
 /** The warranty's terms. It runs from the completion date to the day before the same date years on. */
 public final class WarrantyPromises {
     private WarrantyPromises() {}
 
     /** The terms with their days; those of the specimen until the job is closed. */
-    public static WarrantyPromise of(PaperWords terms, Job job) {
+    public static WarrantyPromise of(Dossier dossier, Job job) {
         return job.closed()
                 .map(Closed::completed)
-                .map(start -> of(terms, job.warranty(), false, part -> running(terms, part, start)))
-                .orElseGet(() -> specimen(terms, job));
+                .map(start -> of(dossier, job, false, part -> running(dossier.terms(), part, start)))
+                .orElseGet(() -> specimen(dossier, job));
     }
 
     /** The terms as they stood before anything was built. */
-    public static WarrantyPromise specimen(PaperWords terms, Job job) {
-        return of(terms, job.warranty(), true, part -> row(terms, part, "", ""));
+    public static WarrantyPromise specimen(Dossier dossier, Job job) {
+        return of(dossier, job, true, part -> row(dossier.terms(), part, "", ""));
     }
 
     private static WarrantyPromise of(
-            PaperWords words, WarrantyTerms terms, boolean specimen, Function<WarrantyPart, WarrantyRow> row) {
+            Dossier dossier, Job job, boolean specimen, Function<WarrantyPart, WarrantyRow> row) {
+        WarrantyTerms terms = job.warranty();
         return new WarrantyPromise(
                 specimen,
-                terms.parts().stream().map(row).toList(),
+                new WarrantedWalls(job, dossier.book())
+                        .parts().stream().map(row).toList(),
                 terms.replyDays(),
                 terms.visitDays(),
                 terms.findingDays(),
                 terms.beginDays(),
                 terms.transfers(),
                 terms.transferNoticeDays(),
-                words.own(terms.notCovered()),
-                words.own(terms.duties()));
+                dossier.terms().own(terms.notCovered()),
+                dossier.terms().own(terms.duties()));
     }
 
     private static WarrantyRow running(PaperWords terms, WarrantyPart part, LocalDate start) {

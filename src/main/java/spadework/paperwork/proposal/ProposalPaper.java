@@ -43,7 +43,7 @@ public final class ProposalPaper {
                 WorkConditions.of(dossier),
                 WorkSchedule.of(dossier.terms(), job),
                 PaymentRows.of(dossier.terms(), offered.payments()),
-                WarrantyPromises.specimen(dossier.terms(), job),
+                WarrantyPromises.specimen(dossier, job),
                 notes(dossier),
                 Offers.of(dossier),
                 ProposalAnswers.of(dossier));

@@ -37,7 +37,7 @@ public final class CertificatePaper {
                 issued ? PaperHeads.of(dossier, job.closed().orElseThrow().completed()) : PaperHeads.of(dossier),
                 issued ? job.closed().flatMap(Closed::certificate).orElseThrow() : job.number(),
                 plan,
-                issued ? WarrantyPromises.of(dossier.terms(), job) : WarrantyPromises.specimen(dossier.terms(), job),
+                issued ? WarrantyPromises.of(dossier, job) : WarrantyPromises.specimen(dossier, job),
                 new WallWorks(covered).all(),
                 issued ? runs(covered) : new PipeWorks(covered).all(),
                 dossier.terms().get("state." + job.site().address().state()),

@@ -132,7 +132,7 @@ public final class WallWorks {
             return new FinishWork(system, name, terms.get("word.dampproofing"), "", "", 1, "", false);
         }
         FilmThickness dry = WallFace.dryFilm(wall, film.get());
-        boolean proof = CodeFilm.isWaterproofing(film.get().generic(), dry);
+        boolean proof = WallFace.isWaterproofed(wall, dossier.book());
         return new FinishWork(
                 system,
                 terms.of("generic", film.get().generic()),

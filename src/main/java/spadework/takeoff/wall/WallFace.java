@@ -11,6 +11,7 @@ import spadework.job.WallKind;
 import spadework.measure.FilmThickness;
 import spadework.measure.Percent;
 import spadework.measure.Unit;
+import spadework.pricebook.CodeFilm;
 import spadework.pricebook.Film;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
@@ -86,6 +87,17 @@ public final class WallFace {
     /** The dry film that is promised for a wall: the job's, or the item's own. */
     public static FilmThickness dryFilm(Wall wall, Film film) {
         return wall.finish().dryFilm().orElse(film.dryFilm());
+    }
+
+    /**
+     * Whether the papers may say that the wall is waterproofed: the word follows the film that is promised for it. A
+     * wall without a film is dampproofed.
+     */
+    public static boolean isWaterproofed(Wall wall, PriceBook book) {
+        return coverItem(wall, book)
+                .flatMap(LineItem::film)
+                .filter(film -> CodeFilm.isWaterproofing(film.generic(), dryFilm(wall, film)))
+                .isPresent();
     }
 
     /** Wet film for the promised dry film: dry ÷ solids by volume (UFC 3-190-06, C-02); mils. */

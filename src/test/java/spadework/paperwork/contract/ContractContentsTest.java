@@ -74,7 +74,7 @@ class ContractContentsTest {
             Map.entry(Content.SUBCONTRACTORS, "Will subcontractors be used on this work? ☐ no, ✓ yes"),
             Map.entry(Content.TAXPAYER_NUMBER, "Taxpayer number of the firm: 00-0000417"),
             Map.entry(Content.TRANSACTION_DATE, "Date of this transaction July 1, 2026"),
-            Map.entry(Content.WARRANTY, "The work carries a limited warranty: treated wall for 10 years"),
+            Map.entry(Content.WARRANTY, "The work carries a limited warranty: waterproofed wall for 10 years"),
             Map.entry(Content.WORK_LOCATION, "The house where we work: 418 Quillfeather Lane"),
             Map.entry(Content.WORKERS_COMPENSATION, "compensation: Tallowgate Mutual, policy WC-220417"));
 
