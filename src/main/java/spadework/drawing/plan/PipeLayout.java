@@ -26,7 +26,7 @@ import spadework.place.PlaceWords;
 /**
  * Where every pipe begins and on which side of the house every outlet lies. Only the places of drains, and of some
  * downspouts, were measured; a
- * main begins at the tee of the last drain that feeds it and leaves straight away from the house. Roof water comes down
+ * main begins at the tee of the first drain that feeds it and leaves straight away from the house. Roof water comes down
  * where the job says, else at a wall that is dug, on the side of its outlet if it can.
  *
  * @param sides the side of each outlet, by label: as the job's words have it, else where its pipe leaves
@@ -49,12 +49,13 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
                     Shape.Role.MAIN,
                     Optional.of(main.length()),
                     tees.isEmpty() ? List.of(usual) : tees,
+                    tees.isEmpty() ? usual : tees.get(0),
                     main.into()));
         }
         for (Outlet outlet : water.outlets()) {
             for (OutlineSpot tee : tees(drains, outlet.label())) {
                 runs.add(new PlanRun(
-                        "", Shape.Role.MAIN, OutletDrawing.fromHouse(outlet), List.of(tee), outlet.label()));
+                        "", Shape.Role.MAIN, OutletDrawing.fromHouse(outlet), List.of(tee), tee, outlet.label()));
             }
         }
         Map<String, Side> sides = new LinkedHashMap<>();
@@ -82,6 +83,7 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
                     Shape.Role.ROOF_LINE,
                     Optional.of(line.length()),
                     lastFirst(job.site().house(), spots, ends),
+                    spots.get(0),
                     line.into()));
         }
         return new PipeLayout(drains, List.copyOf(runs), sides, unplaced);
@@ -139,19 +141,23 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
 
     /** The sides that a pipe passes from where it leaves its drain to the side of its outlet. */
     List<Side> passed(PlanRun run, House house) {
+        return passed(run, run.leaves(), house);
+    }
+
+    private List<Side> passed(PlanRun run, OutlineSpot from, House house) {
         OutlineSpot middle = new OutlineSpot(sideOf(run), OutlineSpot.sideFeet(house, sideOf(run)) / 2);
-        return OutlineWay.sides(house, run.leaves(), middle);
+        return OutlineWay.sides(house, from, middle);
     }
 
     /**
-     * Feet along a pipe's last side at which it comes to that side: where it leaves the house, or round the corner, the
-     * pipe nearest to the house as the first.
+     * Feet along a pipe's last side at which it comes to that side from the start that the job lists first: there, or
+     * round the corner, the pipe nearest to the house as the first.
      */
     double comesIn(PlanRun run, House house) {
-        List<Side> passed = passed(run, house);
+        List<Side> passed = passed(run, run.listed(), house);
         Side last = passed.get(passed.size() - 1);
         if (passed.size() == 1) {
-            return run.leaves().feet();
+            return run.listed().feet();
         }
         Side before = passed.get(passed.size() - 2);
         boolean fromLow = before == Side.WEST || before == Side.NORTH;
@@ -166,13 +172,16 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
                 .toList();
     }
 
-    /** Tees of the drains that run into something, the last drain's first. */
+    /**
+     * Tees of the drains that run into something, the first drain's first: a drain that an option or a change adds comes
+     * after, so that it moves no outlet.
+     */
     private static List<OutlineSpot> tees(List<DrainRoute> drains, String into) {
         List<OutlineSpot> tees = new ArrayList<>();
         for (DrainRoute route : drains) {
             FootingDrain drain = route.drain();
             if (drain.into().equals(into)) {
-                tees.add(0, route.tee());
+                tees.add(route.tee());
             }
         }
         return tees;

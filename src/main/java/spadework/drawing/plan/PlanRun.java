@@ -14,8 +14,16 @@ import spadework.place.OutlineSpot;
  * @param length as it was measured, of one without a label its outlet's distance from the house; empty where nobody
  *     measured
  * @param starts where water comes into it; it leaves the house at the first
+ * @param listed the start that the job names first: its outlet is placed by it, so that what an option or a change
+ *     leads into it moves no outlet on the plan
  */
-public record PlanRun(String label, Shape.Role role, Optional<Length> length, List<OutlineSpot> starts, String outlet) {
+public record PlanRun(
+        String label,
+        Shape.Role role,
+        Optional<Length> length,
+        List<OutlineSpot> starts,
+        OutlineSpot listed,
+        String outlet) {
 
     public PlanRun {
         starts = List.copyOf(starts);
