@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.contract;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import spadework.company.TaxMode;
 import spadework.contract.PricedChange;
 import spadework.contract.UnfitWall;
@@ -11,6 +14,7 @@ import spadework.contract.UnitLine;
 import spadework.drawing.plan.PlanSketch;
 import spadework.job.Accepted;
 import spadework.job.Agreed;
+import spadework.job.Alteration;
 import spadework.job.Altered;
 import spadework.job.Change;
 import spadework.job.Decision;
@@ -100,9 +104,12 @@ public final class ChangeOrderPaper {
     }
 
     private static ChangeByParts byParts(Dossier proposed, PricedChange priced) {
-        List<String> unfit = priced.unfit().stream()
+        List<String> unfit = new ArrayList<>(priced.unfit().stream()
                 .map(wall -> unfit(proposed.terms(), wall))
-                .toList();
+                .toList());
+        if (!unfit.isEmpty() && priced.lines().isEmpty()) {
+            unfit.add(besideTheFoot(proposed.terms(), priced));
+        }
         if (!priced.lines().isEmpty()) {
             return new ChangeByParts(List.of(), Dollars.ZERO, unfit);
         }
@@ -137,6 +144,24 @@ public final class ChangeOrderPaper {
                 wall.length().text(),
                 "sum",
                 wall.byTheFoot().text());
+    }
+
+    /** What the change comes to, beside what the price of a foot would, and what it holds that a foot does not. */
+    private static String besideTheFoot(PaperWords terms, PricedChange priced) {
+        Alteration added = priced.change().alteration();
+        Stream<String> also = Stream.of(
+                        added.restoration().map(ground -> "ground"),
+                        Optional.of("pipes")
+                                .filter(pipes -> !added.mains().isEmpty()
+                                        || !added.roofLines().isEmpty()
+                                        || !added.outlets().isEmpty()),
+                        Optional.of("items").filter(items -> !added.items().isEmpty()))
+                .flatMap(Optional::stream);
+        String named = also.map(what -> terms.get("unfit.also." + what)).collect(Collectors.joining("; "));
+        String price = priced.agreed().price().text();
+        return named.isEmpty()
+                ? terms.get("unfit.price", "price", price)
+                : terms.get("unfit.price.also", "price", price, "also", named);
     }
 
     private static ChangeTime time(Dossier proposed, Change change) {
