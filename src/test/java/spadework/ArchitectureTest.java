@@ -83,7 +83,7 @@ class ArchitectureTest {
       drawing.plan         | measure wording job trench ground takeoff place drawing.shape
       drawing.profile      | measure wording drawing.shape
       paperwork            | finding wording job company pricebook law takeoff schedule contract
-      paperwork.part       | measure money finding job company pricebook law takeoff pricing paperwork
+      paperwork.part       | measure money finding job company pricebook law takeoff.wall takeoff pricing paperwork
       paperwork.work       | measure working job pricebook trench water.flow water ground takeoff.wall takeoff contract drawing.shape drawing.section drawing.profile paperwork
       paperwork.letter     | job company paperwork paperwork.part
       paperwork.proposal   | measure money finding job company pricebook law takeoff schedule pricing contract drawing.shape paperwork paperwork.part paperwork.work
@@ -121,7 +121,7 @@ class ArchitectureTest {
       office.files         | finding reason wording disk picture job company register draft paperwork intake.job intake
       office.records       | money finding wording disk job company pricebook register contract press.template press.page listing office.reply intake.law intake office.files billing
       office               | measure money finding wording disk job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.part paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.font press.svg press.page press.signing press.sheet listing post office.reply intake.value intake.law intake office.files office.records
-      office.agreement     | measure money finding reason wording disk job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
+      office.agreement     | measure money finding reason wording disk job company pricebook law warranty register draft takeoff.wall takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
       office.billing       | money finding wording disk job law law.release register draft contract billing paperwork paperwork.billing intake office.files office.records office office.agreement
       office.buying        | job company pricebook register takeoff schedule buying paperwork paperwork.buying office.files office
       cli.outcome          | cli.option office

@@ -45,6 +45,7 @@ public final class CloseChecks {
         checks.built();
         films.forEach(checks::film);
         checks.flow();
+        checks.open(OpenEvidence.of(agreed, films));
         checks.balance(account, waiver);
         return List.copyOf(checks.found);
     }
@@ -173,6 +174,11 @@ public final class CloseChecks {
                         Map.of("on", day(last.get().on()), "what", last.get().what()));
             }
         }
+    }
+
+    private void open(OpenEvidence open) {
+        open.gauge().forEach(wall -> advise("close-gauge-not-read", wall, Map.of()));
+        open.downspouts().forEach(spout -> advise("close-downspout-not-tested", spout, Map.of()));
     }
 
     private void balance(Account account, BalanceWaiver waiver) {

@@ -17,7 +17,7 @@ import spadework.paperwork.Dossier;
 import spadework.paperwork.warranty.CertificatePaper;
 import spadework.paperwork.warranty.WarrantyCertificate;
 import spadework.paperwork.work.FinishWork;
-import spadework.takeoff.WarrantedWalls;
+import spadework.takeoff.wall.WarrantedWalls;
 import spadework.warranty.Contractor;
 import spadework.warranty.CoveredPart;
 import spadework.warranty.CoveredRun;

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import spadework.closeout.AppliedFilm;
 import spadework.closeout.BuiltJob;
 import spadework.closeout.BuiltLevels;
+import spadework.closeout.OpenEvidence;
 import spadework.job.AsBuilt;
 import spadework.job.BuiltPipe;
 import spadework.job.BuiltWall;
@@ -51,6 +52,11 @@ public final class BuiltRecord {
     List<BuiltWallRow> walls() {
         List<AppliedFilm> films = AppliedFilm.of(built.job(), built.book(), built.takeoff());
         return agreed.job().walls().stream().map(wall -> wall(wall, films)).toList();
+    }
+
+    /** What the scope asks for and the record does not hold. */
+    OpenEvidence open() {
+        return OpenEvidence.of(agreed.job(), AppliedFilm.of(built.job(), built.book(), built.takeoff()));
     }
 
     private BuiltWallRow wall(Wall wall, List<AppliedFilm> films) {
@@ -137,7 +143,12 @@ public final class BuiltRecord {
                 .map(Picture::number)
                 .orElse(0);
         return new BuiltWallRow.HoldRow(
-                point.number(), point.what(), agreed.terms().day(point.on()), point.by(), photo);
+                point.number(),
+                point.what(),
+                agreed.terms().day(point.on()),
+                point.by(),
+                photo,
+                photo == 0 ? point.waived().orElse("") : "");
     }
 
     List<BuiltPipeRow> pipes() {

@@ -2,6 +2,7 @@
 package spadework.paperwork.completion;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A wall as built beside the wall as agreed. What was not recorded is empty.
@@ -29,6 +30,14 @@ public record BuiltWallRow(
      * @param what what was looked at
      * @param on in words
      * @param photo number of the photo; 0 where there is none
+     * @param waived why there is none, where somebody answers for it; else empty
      */
-    public record HoldRow(int number, String what, String on, String by, int photo) {}
+    public record HoldRow(int number, String what, String on, String by, int photo, String waived) {}
+
+    /** The hold points of the scope that the record lacks, 1 and 2. */
+    public List<Integer> openPoints() {
+        return Stream.of(1, 2)
+                .filter(number -> holdPoints.stream().noneMatch(point -> point.number() == number))
+                .toList();
+    }
 }

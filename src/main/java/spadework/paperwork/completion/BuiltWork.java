@@ -2,11 +2,13 @@
 package spadework.paperwork.completion;
 
 import java.util.List;
+import spadework.closeout.OpenEvidence;
 
 /**
  * What was built beside what was agreed.
  *
  * @param ground stone, loads and soil: as agreed and as found
+ * @param open what the scope asks for and the record does not hold
  * @param compared all of it in one table
  */
 public record BuiltWork(
@@ -14,6 +16,7 @@ public record BuiltWork(
         List<BuiltPipeRow> pipes,
         List<Ground> ground,
         List<Test> tests,
+        OpenEvidence open,
         List<ComparedRow> compared) {
 
     public BuiltWork {

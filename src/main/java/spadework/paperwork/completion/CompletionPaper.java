@@ -52,6 +52,7 @@ public final class CompletionPaper {
                         record.flowTests().stream()
                                 .map(test -> test(agreed.terms(), test))
                                 .toList(),
+                        built.open(),
                         built.compared()),
                 pictures(agreed, record),
                 record.note(),

@@ -13,7 +13,7 @@ import spadework.job.Job;
 import spadework.job.Observation;
 import spadework.job.WarrantyPart;
 import spadework.pricebook.PriceBook;
-import spadework.takeoff.WarrantedWalls;
+import spadework.takeoff.wall.WarrantedWalls;
 
 /**
  * Texts of a job that promise a dry wall although one of its walls is dampproofed, which slows moisture and holds no

@@ -10,7 +10,7 @@ import spadework.job.WarrantyTerms;
 import spadework.law.WarrantyTerm;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
-import spadework.takeoff.WarrantedWalls;
+import spadework.takeoff.wall.WarrantedWalls;
 
 /** The warranty's terms. It runs from the completion date to the day before the same date years on. */
 public final class WarrantyPromises {

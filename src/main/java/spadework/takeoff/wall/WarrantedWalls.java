@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.takeoff;
+package spadework.takeoff.wall;
 
 import java.util.List;
 import java.util.regex.Pattern;
@@ -7,7 +7,6 @@ import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.job.WarrantyPart;
 import spadework.pricebook.PriceBook;
-import spadework.takeoff.wall.WallFace;
 
 /**
  * What a warranty promises of a wall follows what is put on it: a part whose name begins with "Waterproofed" or
