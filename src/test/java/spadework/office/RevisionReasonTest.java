@@ -3,6 +3,7 @@ package spadework.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -43,6 +44,16 @@ class RevisionReasonTest {
                 .doesNotContain("our prices changed;", "Of this,");
     }
 
+    /** Ground that is seeded is in no option of the sample and in no unit price. */
+    @Test
+    void whatMovedNoOptionAndNoUnitPriceSaysNothingOfThem() throws IOException {
+        site.edit(job -> ((ObjectNode) job.get("restoration")).put("seed", "1000 sf"));
+
+        assertThat(issue())
+                .contains("The work changed; our price list did not.")
+                .doesNotContain("and with it");
+    }
+
     @Test
     void aHigherProfitIsThePrices() throws IOException {
         raiseProfit();
@@ -65,6 +76,32 @@ class RevisionReasonTest {
         assertThat(parts.find()).isTrue();
         assertThat(parts.group(1)).isEqualTo(after.minus(atNewPrices).text());
         assertThat(parts.group(2)).isEqualTo(atNewPrices.minus(before).text());
+    }
+
+    /** A thicker coat takes from the pail that the coat leaves half full; to leave shrubs alone takes none. */
+    @Test
+    void anOptionThatUsesWhatIsLeftSaysWhyItsPriceMoved() throws IOException {
+        site.edit(job -> {
+            ArrayNode options = job.putArray("options");
+            ObjectNode thicker = options.addObject().put("label", "OP7").put("title", "Thicker coat");
+            thicker.put("why", "It bridges cracks.");
+            thicker.putObject("adds")
+                    .putArray("finishes")
+                    .addObject()
+                    .put("wall", "A")
+                    .putObject("finish")
+                    .put("system", "coating")
+                    .put("dryFilm", "80 mil");
+            ObjectNode shrubs = options.addObject().put("label", "OP8").put("title", "You move the shrubs");
+            shrubs.put("why", "You have time.");
+            shrubs.putObject("takesAway").putObject("restoration").put("plants", 6);
+        });
+        assertThat(issue()).doesNotContain("leaves over");
+        shorten();
+
+        assertThat(issue())
+                .contains("OP7 uses what this work leaves over of pails and loads bought whole,")
+                .doesNotContain("OP7 and OP8 use");
     }
 
     private void shorten() throws IOException {

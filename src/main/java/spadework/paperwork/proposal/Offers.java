@@ -2,9 +2,14 @@
 package spadework.paperwork.proposal;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import spadework.contract.IssueDifference;
 import spadework.contract.PricedOption;
 import spadework.contract.Revision;
+import spadework.job.Alteration;
+import spadework.job.Altered;
+import spadework.job.Job;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.SectionNames;
@@ -13,6 +18,8 @@ import spadework.paperwork.part.UnitPriceRow;
 import spadework.paperwork.work.AlteredWorks;
 import spadework.paperwork.work.QuantityChangeRows;
 import spadework.pricing.UnitPrice;
+import spadework.schedule.DayQuantities;
+import spadework.takeoff.Purchase;
 
 /** What may be chosen, and what moved since the proposal was issued before. */
 public final class Offers {
@@ -40,7 +47,26 @@ public final class Offers {
                 priced.sum().price(),
                 priced.sum().tax(),
                 total,
-                total.isNegative() ? Dollars.ZERO.minus(total) : total);
+                total.isNegative() ? Dollars.ZERO.minus(total) : total,
+                usesLeftover(dossier, priced.option().alteration()));
+    }
+
+    /** Whether fewer packages come with it than it needs, because the job alone does not use up all of its own. */
+    private static boolean usesLeftover(Dossier dossier, Alteration added) {
+        Map<String, Purchase> alone =
+                dossier.takeoff().purchases().stream().collect(Collectors.toMap(Purchase::code, purchase -> purchase));
+        Job with = Altered.of(dossier.job(), added);
+        return DayQuantities.takeoff(with, dossier.company(), dossier.book()).purchases().stream()
+                .anyMatch(purchase -> alone.containsKey(purchase.code())
+                        && purchase.needed()
+                                        .compareTo(alone.get(purchase.code()).needed())
+                                > 0
+                        && purchase.packages()
+                                        .subtract(alone.get(purchase.code()).packages())
+                                        .compareTo(purchase.needed()
+                                                .subtract(alone.get(purchase.code())
+                                                        .needed()))
+                                < 0);
     }
 
     private static SinceLastIssue since(Dossier dossier, IssueDifference moved) {

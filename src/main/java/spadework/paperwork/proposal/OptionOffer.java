@@ -14,6 +14,7 @@ import spadework.paperwork.work.QuantityChangeRow;
  * @param tax sales tax on it; zero where none is collected
  * @param total with tax
  * @param amount the total without a sign
+ * @param leftover whether it uses what this work leaves over of packages that are bought whole
  */
 public record OptionOffer(
         String label,
@@ -24,7 +25,8 @@ public record OptionOffer(
         Dollars price,
         Dollars tax,
         Dollars total,
-        Dollars amount) {
+        Dollars amount,
+        boolean leftover) {
 
     public OptionOffer {
         quantities = List.copyOf(quantities);

@@ -40,7 +40,13 @@ public record SinceLastIssue(
      * @param unit of a unit price
      */
     public record PromiseDifference(
-            String label, String name, String unit, Optional<Dollars> before, Optional<Dollars> after) {}
+            String label, String name, String unit, Optional<Dollars> before, Optional<Dollars> after) {
+
+        /** Whether it stood before and stands now at another price. */
+        boolean isMoved() {
+            return before.isPresent() && after.isPresent() && !before.equals(after);
+        }
+    }
 
     public SinceLastIssue {
         options = List.copyOf(options);
@@ -58,6 +64,21 @@ public record SinceLastIssue(
     public Dollars restBefore() {
         return before.minus(
                 Dollars.total(sections.stream().map(SectionDifference::before).toList()));
+    }
+
+    /** Whether an option that was offered before has another price now. */
+    public boolean isOptionMoved() {
+        return options.stream().anyMatch(PromiseDifference::isMoved);
+    }
+
+    /** Whether the option of that label is one of them. */
+    public boolean isMoved(String label) {
+        return options.stream().anyMatch(option -> option.label().equals(label) && option.isMoved());
+    }
+
+    /** Whether a unit price that stood before is another now. */
+    public boolean isUnitPriceMoved() {
+        return unitPrices.stream().anyMatch(PromiseDifference::isMoved);
     }
 
     /** Whether there are other parts, and they come to the same now; with a tax on the price they may not. */
