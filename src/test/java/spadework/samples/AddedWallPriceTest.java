@@ -45,7 +45,7 @@ class AddedWallPriceTest {
                 .isEmpty();
     }
 
-    /** The workbook has the difference of each part in a column of its own, and the sum of that column is the change. */
+    /** The workbook has the difference of each part in a column of its own, and that column sums to the change. */
     @Test
     void theWorkbookHasTheDifferenceOfEachPart() throws IOException {
         Bid bid = Samples.bid(CLOSED);

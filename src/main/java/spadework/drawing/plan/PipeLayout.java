@@ -25,9 +25,8 @@ import spadework.place.PlaceWords;
 
 /**
  * Where every pipe begins and on which side of the house every outlet lies. Only the places of drains, and of some
- * downspouts, were measured; a
- * main begins at the tee of the first drain that feeds it and leaves straight away from the house. Roof water comes down
- * where the job says, else at a wall that is dug, on the side of its outlet if it can.
+ * downspouts, were measured; a main begins at the tee of the first drain that feeds it and leaves straight away from
+ * the house. Roof water comes down where the job says, else at a wall that is dug, on the side of its outlet if it can.
  *
  * @param sides the side of each outlet, by label: as the job's words have it, else where its pipe leaves
  * @param unplaced labels of the outlets of which the job does not say where they are
@@ -173,8 +172,8 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
     }
 
     /**
-     * Tees of the drains that run into something, the first drain's first: a drain that an option or a change adds comes
-     * after, so that it moves no outlet.
+     * Tees of the drains that run into something, the first drain's first: a drain that an option or a change adds
+     * comes after, so that it moves no outlet.
      */
     private static List<OutlineSpot> tees(List<DrainRoute> drains, String into) {
         List<OutlineSpot> tees = new ArrayList<>();
