@@ -17,6 +17,8 @@ import spadework.wording.Language;
  * @param own what the firm itself says, in this language, by the text as it stands in its files
  */
 public record PaperWords(Map<String, String> texts, Language language, Map<String, String> own) {
+    private static final Pattern MILS = Pattern.compile("(?<=\\d) mil\\b");
+
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-z]+)}");
 
     public PaperWords {
@@ -63,6 +65,14 @@ public record PaperWords(Map<String, String> texts, Language language, Map<Strin
         String number = figure.substring(0, figure.length() - english.length());
         boolean one = number.matches("1(\\.0+)?");
         return number + " " + find("symbol." + unit + (one ? ".one" : "")).orElse(symbol(unit));
+    }
+
+    /**
+     * A film such as {@code 60 mil} or {@code 59.1 mil (1.5 mm)} as this language writes it: in Spanish "60 mil" reads as
+     * sixty thousand.
+     */
+    public String film(String text) {
+        return MILS.matcher(text).replaceAll(" " + symbol("mil"));
     }
 
     /** A text of the firm's own in this language; as it stands where the firm has it in no other. */

@@ -271,6 +271,7 @@ public final class PageFixtures {
                         "April 13, 2026",
                         "May 1, 2026",
                         9,
+                        true,
                         "Coating waits for a dry wall, so rain moves the dates by as many days"),
                 List.of(
                         payment(1, "When you sign the contract", "10%", "0.1", false, "2687.50"),

@@ -166,7 +166,8 @@ public final class PaperworkFixtures {
                         List.of("Plywood on the walk"),
                         List.of("Move the cars out of the drive", "Clear 3 ft along the basement wall inside"),
                         List.of("Changes are agreed in writing before the work.")),
-                new WorkSchedule("April 6, 2026", "April 17, 2026", 8, "Two dry days are needed before the coating."),
+                new WorkSchedule(
+                        "April 6, 2026", "April 17, 2026", 8, true, "Two dry days are needed before the coating."),
                 payments(),
                 promise(),
                 notes(),
@@ -225,7 +226,7 @@ public final class PaperworkFixtures {
                         "Fernhill 2026, January 15, 2026",
                         List.of()),
                 new WorkConditions(List.of(), List.of("Repairs inside"), List.of(), List.of(), List.of(), List.of()),
-                new WorkSchedule("April 6, 2026", "April 7, 2026", 2, ""),
+                new WorkSchedule("April 6, 2026", "April 7, 2026", 2, false, ""),
                 List.of(new PaymentRow(1, "at the end", "100%", BigDecimal.ONE, true, d("985.00"))),
                 inForce,
                 List.of(),

@@ -38,6 +38,22 @@ class WorkbookPrintTest {
         }
     }
 
+    /** A spreadsheet allows a row 409 points: one that would need more has lost its end. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"poured-basement-with-sump", "block-basement-to-swale"})
+    void noWorkingIsCutOff(String sample) throws IOException {
+        byte[] book = Samples.printed(Path.of("sample-quotes", sample)).get("kept/cost-sheet.xlsx");
+        try (XSSFWorkbook workbook = WorkbookDump.open(book)) {
+            for (Sheet sheet : workbook) {
+                for (Row row : sheet) {
+                    assertThat(row.getHeightInPoints())
+                            .as(sheet.getSheetName() + ", row " + (row.getRowNum() + 1))
+                            .isLessThan(409);
+                }
+            }
+        }
+    }
+
     private static double scale(XSSFSheet sheet) {
         double wide = sheet.getPrintSetup().getLandscape() ? 11 : 8.5;
         double room = wide - sheet.getMargin(PageMargin.LEFT) - sheet.getMargin(PageMargin.RIGHT);

@@ -118,21 +118,22 @@ public final class BuiltRecord {
                                 Long.toString(mils.getCount())));
     }
 
-    private static BuiltFilm film(FinishWork finish, List<AppliedFilm> films) {
+    private BuiltFilm film(FinishWork finish, List<AppliedFilm> films) {
         Optional<AppliedFilm> film = films.stream().findFirst();
         return new BuiltFilm(
-                film.flatMap(AppliedFilm::applied).map(BuiltRecord::mils).orElse(""),
-                film.flatMap(BuiltRecord::dry).orElse(""),
+                film.flatMap(AppliedFilm::applied).map(this::mils).orElse(""),
+                film.flatMap(this::dry).orElse(""),
                 film.flatMap(AppliedFilm::applied).map(Worked::line).orElse(""),
                 film.isPresent() ? finish.wetFilm() : "",
                 finish.dryFilm());
     }
 
     /** Wet film shrinks to dry in the proportion of the promised films. */
-    private static Optional<String> dry(AppliedFilm film) {
+    private Optional<String> dry(AppliedFilm film) {
         double share = film.dry().mils() / film.promised().number();
         return film.applied()
-                .map(applied -> String.format(Locale.ROOT, "%.0f mil", Math.floor(applied.number() * share)));
+                .map(applied -> agreed.terms()
+                        .film(String.format(Locale.ROOT, "%.0f mil", Math.floor(applied.number() * share))));
     }
 
     private BuiltWallRow.HoldRow hold(HoldPoint point) {
@@ -221,7 +222,7 @@ public final class BuiltRecord {
         return start.text().equals(end.text()) ? start.text() : agreed.terms().range(start.text(), end.text());
     }
 
-    private static String mils(Worked film) {
-        return String.format(Locale.ROOT, "%.1f mil", film.number());
+    private String mils(Worked film) {
+        return agreed.terms().film(String.format(Locale.ROOT, "%.1f mil", film.number()));
     }
 }

@@ -8,6 +8,7 @@ import spadework.law.Content;
 import spadework.law.ContentsCheck;
 import spadework.law.LegalNotice;
 import spadework.law.NoticeCase;
+import spadework.law.NoticePlace;
 import spadework.paperwork.Dossier;
 
 /** The notices that the law of the house wants in the contract, and whether anything is missing. */
@@ -75,6 +76,7 @@ public final class ContractNotices {
                 notice.points(),
                 notice.bold(),
                 notice.capitals(),
+                notice.place() == NoticePlace.PAGE_OF_ITS_OWN && notice.serves().contains(Content.CANCELLATION_FORM),
                 notice.wording().orElse(""),
                 notice.citation());
     }

@@ -4,7 +4,9 @@ package spadework.paperwork.cost;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +16,12 @@ import java.util.stream.Stream;
 import spadework.company.PriceRules;
 import spadework.company.ProfitBasis;
 import spadework.company.WorkCalendar;
+import spadework.job.Accepted;
+import spadework.job.Agreement;
+import spadework.job.AsBuilt;
+import spadework.job.Closed;
+import spadework.job.Job;
+import spadework.job.Received;
 import spadework.measure.Figures;
 import spadework.measure.Unit;
 import spadework.money.Dollars;
@@ -22,6 +30,7 @@ import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.PrintedDates;
 import spadework.paperwork.contract.ContractNotices;
+import spadework.paperwork.part.AgreedParts;
 import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.PaymentRows;
@@ -52,7 +61,7 @@ public final class CostSheetPaper {
         CostPrice price = price(rules, quote, direct);
         Optional<AgreedMargin> agreed = AgreedMargins.of(dossier, quote);
         return new CostSheet(
-                PaperHeads.of(dossier),
+                PaperHeads.of(dossier, day(dossier.job())),
                 new CostBook(quote.bookTitle(), PrintedDates.words(quote.bookDate())),
                 quote.lines().stream().map(CostSheetPaper::line).toList(),
                 quote.sections().stream()
@@ -79,6 +88,20 @@ public final class CostSheetPaper {
                         .unpriced(
                                 agreed.map(AgreedMargin::left).orElse(price.left()),
                                 agreed.map(AgreedMargin::price).orElse(price.price())));
+    }
+
+    /** The day of the sheet: the last day of all that it tells of, from the issue of the proposal to the closing. */
+    static LocalDate day(Job job) {
+        Agreement agreement = job.agreement();
+        return Stream.of(
+                        Stream.of(job.issued(), AgreedParts.day(job)),
+                        agreement.accepted().map(Accepted::on).stream(),
+                        agreement.received().stream().map(Received::on),
+                        agreement.asBuilt().flatMap(AsBuilt::finished).stream(),
+                        job.closed().map(Closed::completed).stream())
+                .flatMap(days -> days)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     private static CostBuildUp buildUp(Dossier dossier, Quote quote, Dollars direct) {

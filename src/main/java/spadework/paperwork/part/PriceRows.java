@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import spadework.job.FinishSystem;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
@@ -61,6 +62,9 @@ public final class PriceRows {
                         new UnitPriceRow(terms.own(price.name()), terms.own(price.homeowner()), unit, price.price()));
     }
 
+    /** The item of the engineer who looks first. */
+    private static final String ENGINEER = "ENG-VISIT";
+
     /** What the price includes, by what was measured; what several measures call the same stands once. */
     public static List<String> included(Dossier dossier) {
         Set<Measure> measured =
@@ -70,10 +74,15 @@ public final class PriceRows {
                 .noneMatch(wall -> wall.surface().finish().system() == FinishSystem.COATING)) {
             measured.remove(Measure.COAT);
         }
-        return Arrays.stream(Measure.values())
-                .filter(measured::contains)
-                .map(measure -> dossier.terms().find("included." + PaperWords.key(measure.trade())))
-                .flatMap(Optional::stream)
+        Stream<String> first = dossier.takeoff().lines().stream()
+                .filter(line -> line.code().equals(ENGINEER))
+                .map(line -> dossier.terms().get("included-item.engineer"));
+        return Stream.concat(
+                        first,
+                        Arrays.stream(Measure.values())
+                                .filter(measured::contains)
+                                .map(measure -> dossier.terms().find("included." + PaperWords.key(measure.trade())))
+                                .flatMap(Optional::stream))
                 .distinct()
                 .toList();
     }

@@ -2,6 +2,7 @@
 package spadework.paperwork.part;
 
 import spadework.job.Job;
+import spadework.law.DayCount;
 import spadework.paperwork.PaperWords;
 
 /**
@@ -10,9 +11,10 @@ import spadework.paperwork.PaperWords;
  * @param startFrom the first day, in words
  * @param finishBy the last day, in words
  * @param workingDays how many days at the house
+ * @param reserve whether more working days, Monday to Friday without federal holidays, lie between the two than it takes
  * @param note what may move them; empty where nothing is said
  */
-public record WorkSchedule(String startFrom, String finishBy, int workingDays, String note) {
+public record WorkSchedule(String startFrom, String finishBy, int workingDays, boolean reserve, String note) {
 
     /** As the job has it. */
     public static WorkSchedule of(PaperWords terms, Job job) {
@@ -20,6 +22,15 @@ public record WorkSchedule(String startFrom, String finishBy, int workingDays, S
                 terms.day(job.schedule().earliestStart()),
                 terms.day(job.schedule().latestFinish()),
                 job.schedule().workingDays(),
+                daysBetween(job) > job.schedule().workingDays(),
                 job.schedule().note());
+    }
+
+    private static long daysBetween(Job job) {
+        return job.schedule()
+                .earliestStart()
+                .datesUntil(job.schedule().latestFinish().plusDays(1))
+                .filter(DayCount.MONDAY_TO_FRIDAY::counts)
+                .count();
     }
 }

@@ -137,10 +137,10 @@ public final class WallWorks {
                 system,
                 terms.of("generic", film.get().generic()),
                 terms.get(proof ? "word.waterproofing" : "word.dampproofing"),
-                dry.text(),
+                terms.film(dry.text()),
                 mils(WallFace.wetFilm(wall, film.get(), "").number()),
                 film.get().coats(),
-                CodeFilm.printed(film.get().generic()).orElse(""),
+                CodeFilm.printed(film.get().generic()).map(terms::film).orElse(""),
                 proof);
     }
 
@@ -152,7 +152,7 @@ public final class WallWorks {
                 .orElse("");
     }
 
-    private static String mils(double mils) {
-        return String.format(Locale.ROOT, "%.0f mil", Math.ceil(mils - 1e-9));
+    private String mils(double mils) {
+        return terms.film(String.format(Locale.ROOT, "%.0f mil", Math.ceil(mils - 1e-9)));
     }
 }
