@@ -68,8 +68,8 @@ public record PaperWords(Map<String, String> texts, Language language, Map<Strin
     }
 
     /**
-     * A film such as {@code 60 mil} or {@code 59.1 mil (1.5 mm)} as this language writes it: in Spanish "60 mil" reads as
-     * sixty thousand.
+     * A film such as {@code 60 mil} or {@code 59.1 mil (1.5 mm)} as this language writes it: in Spanish "60 mil" reads
+     * as sixty thousand.
      */
     public String film(String text) {
         return MILS.matcher(text).replaceAll(" " + symbol("mil"));

@@ -11,7 +11,8 @@ import spadework.paperwork.PaperWords;
  * @param startFrom the first day, in words
  * @param finishBy the last day, in words
  * @param workingDays how many days at the house
- * @param reserve whether more working days, Monday to Friday without federal holidays, lie between the two than it takes
+ * @param reserve whether more working days lie between the two than it takes, Monday to Friday without federal
+ *     holidays
  * @param note what may move them; empty where nothing is said
  */
 public record WorkSchedule(String startFrom, String finishBy, int workingDays, boolean reserve, String note) {

@@ -180,7 +180,7 @@ class PlanScaleTest {
                 .noneMatch(line ->
                         Math.min(line.y1(), line.y2()) < below - 0.01 && Math.max(line.y1(), line.y2()) > above + 0.01);
         assertThat(PlanLabels.texts(scene))
-                .contains("M1 60 ft", "Utility line, 4 ft off")
+                .contains("M1 60 ft", "Utility line, 4 ft away")
                 .contains("To scale, except narrow trenches and pipe routes; at // the figure counts.");
     }
 
