@@ -3,6 +3,7 @@ package spadework.samples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.IdentityHashMap;
@@ -11,6 +12,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import spadework.job.FinishSystem;
@@ -86,6 +88,17 @@ class ScopeStepsTest {
                 .filteredOn(ScopeStep::included)
                 .extracting(ScopeStep::kind)
                 .isSubsetOf(INCLUDED);
+    }
+
+    /** What an assembly puts in at the corners is more than the walls ask for: it is sold, so it has steps. */
+    @Test
+    void whatAnAssemblyPutsInHasStepsOfItsOwn() {
+        ScopeSteps steps = steps(Samples.bid(Path.of("sample-quotes/corners-by-assembly")));
+
+        assertThat(steps.all())
+                .filteredOn(step -> step.text().contains("where two trenches meet"))
+                .hasSize(3)
+                .allMatch(step -> step.kind() == StepKind.ITEM);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -101,9 +101,10 @@ final class StepLines {
         if (when == WorkStep.ENGINEER) {
             return Set.of(ENGINEER);
         }
+        // What an assembly puts in is more than the wall's own measure asks for, so it has a step of its own.
         boolean byQuantity = measure.isPresent()
                 && measure.get() != Measure.JOB
-                && (line.from().isPresent() || line.working().isPresent());
+                && line.from().isPresent();
         if (byQuantity) {
             return kinds(measure.get(), line.section().kind());
         }
