@@ -42,7 +42,8 @@ public record Phrases(Map<String, String> texts) {
      */
     public Optional<String> paid(Finding finding) {
         if (finding.values().containsKey("paidBy")) {
-            return Optional.of(fill(finding, "paid.carried", finding.about()));
+            boolean several = finding.values().get("paidBy").contains("; ");
+            return Optional.of(fill(finding, several ? "paid.carried.several" : "paid.carried", finding.about()));
         }
         if (finding.values().containsKey("unpaid")) {
             String key = finding.values().containsKey("asks") ? "paid.open" : "paid.nowhere";

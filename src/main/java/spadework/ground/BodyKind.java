@@ -8,6 +8,7 @@ public enum BodyKind {
     MAIN,
     ROOF_LINE,
     DISCHARGE,
+    LEAD,
     SUMP_PIT,
     TEST_PIT
 }

@@ -4,6 +4,7 @@ package spadework.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
@@ -35,6 +36,7 @@ public final class DigBodies {
         job.walls().stream().filter(wall -> wall.windowWells() > 0).forEach(wall -> bodies.add(well(site, wall)));
         job.water().mains().forEach(main -> bodies.add(main(job, main)));
         job.water().roofLines().forEach(line -> bodies.add(roofLine(job, line)));
+        job.water().drains().forEach(drain -> lead(job, drain).ifPresent(bodies::add));
         for (Outlet outlet : job.water().outlets()) {
             if (outlet.kind() == OutletKind.SUMP) {
                 bodies.add(SumpHole.of(job, outlet).body());
@@ -81,6 +83,18 @@ public final class DigBodies {
                 .filter(once -> once.isAllOf(body))
                 .map(once -> body.within())
                 .orElse(body);
+    }
+
+    /**
+     * The trench of a drain's lead into a basin outside, entered as a main's is; empty where there is none, or where
+     * nobody wrote how far the basin lies from the footing.
+     */
+    public static Optional<DigBody> lead(Job job, FootingDrain drain) {
+        return SumpLead.of(job, drain)
+                .map(body -> RunOverlap.ofLead(job, drain)
+                        .filter(once -> once.isAllOf(body))
+                        .map(once -> body.within())
+                        .orElse(body));
     }
 
     /** The trench of a sump's discharge pipe, entered as a main's is; empty where it has no length. */

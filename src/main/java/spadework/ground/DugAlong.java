@@ -62,6 +62,12 @@ record DugAlong(
                 .endingIn(job, line);
     }
 
+    /** A lead begins where the bottom of the wall's trench ends, and over that in its bank. */
+    static DugAlong lead(Job job, FootingDrain drain) {
+        DrainTee tee = SumpLead.tee(job, drain);
+        return from(tee, 0, -tee.wall().digging().bottomWidth().feet());
+    }
+
     /** A sump's discharge pipe begins in the hole, or at the wall where the sump stands inside. */
     static DugAlong discharge(Job job, Outlet outlet) {
         if (SumpHole.isInside(outlet)) {

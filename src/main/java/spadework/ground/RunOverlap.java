@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
+import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
@@ -31,7 +32,8 @@ public record RunOverlap(Overlap overlap, double areaAtGrade) {
         Stream<Optional<RunOverlap>> lines = job.water().roofLines().stream().map(line -> ofRoofLine(job, line));
         Stream<Optional<RunOverlap>> discharges =
                 job.water().outlets().stream().map(outlet -> ofDischarge(job, outlet));
-        return Stream.of(mains, lines, discharges)
+        Stream<Optional<RunOverlap>> leads = job.water().drains().stream().map(drain -> ofLead(job, drain));
+        return Stream.of(mains, lines, leads, discharges)
                 .flatMap(each -> each)
                 .flatMap(Optional::stream)
                 .mapToDouble(RunOverlap::areaAtGrade)
@@ -46,6 +48,11 @@ public record RunOverlap(Overlap overlap, double areaAtGrade) {
     /** Empty where nobody says at which dug wall it begins, and no hole takes its end. */
     public static Optional<RunOverlap> ofRoofLine(Job job, SolidRun line) {
         return shared(PipeTrench.of(job.site(), BodyKind.ROOF_LINE, line), DugAlong.roofLine(job, line));
+    }
+
+    /** Empty where a drain has no lead, or where the wall's trench has no bank that takes part of it. */
+    public static Optional<RunOverlap> ofLead(Job job, FootingDrain drain) {
+        return SumpLead.of(job, drain).flatMap(body -> shared(body, DugAlong.lead(job, drain)));
     }
 
     /** Empty where an outlet is no sump, has no discharge pipe, or nothing is known of what is dug where it starts. */

@@ -28,6 +28,11 @@ public record FootingDrain(
         Optional<Length> startGrade,
         Optional<Length> endGrade) {
 
+    /** The name of a drain's lead into a sump in the takeoff. */
+    public static String leadLabel(String drain) {
+        return drain + " lead";
+    }
+
     public FootingDrain {
         along = List.copyOf(along);
     }

@@ -18,6 +18,7 @@ import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.ItemPrice;
 import spadework.safety.PaidWork;
+import spadework.takeoff.Quantity;
 import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffLine;
 
@@ -44,12 +45,12 @@ record PaidFindings(List<Finding> findings, Optional<Finding> open, List<Finding
         List<Finding> twice = new ArrayList<>();
         PaidWork.askedBy(found).forEach((work, asking) -> {
             Optional<TakeoffLine> line = line(work, asking, job, takeoff);
-            Map<String, String> described = line.map(carries -> Map.of("paidBy", named(book, carries.code())))
+            Map<String, String> described = line.map(carries -> paid(work, asking, carries, book, takeoff))
                     .orElseGet(() -> {
                         missing.add(Missing.of(work, asking, job, company, book, takeoff));
                         return missing.get(missing.size() - 1).described();
                     });
-            asking.forEach(finding -> paid.put(finding, described));
+            asking.forEach(finding -> paid.put(finding, withPlace(finding, work, described, takeoff)));
             twice.addAll(twice(work, asking, book, takeoff));
         });
         return new PaidFindings(
@@ -58,6 +59,34 @@ record PaidFindings(List<Finding> findings, Optional<Finding> open, List<Finding
                         .toList(),
                 open(missing),
                 twice);
+    }
+
+    /** The items that carry it; where it was measured by itself, the one that follows what was measured. */
+    private static Map<String, String> paid(
+            PaidWork work, List<Finding> asking, TakeoffLine carries, PriceBook book, Takeoff takeoff) {
+        if (measured(work, asking, takeoff).isPresent()) {
+            return Map.of("paidBy", named(book, carries.code()));
+        }
+        return Map.of(
+                "paidBy",
+                work.items().stream()
+                        .filter(code -> takeoff.lines().stream()
+                                .anyMatch(line -> line.code().equals(code)
+                                        && line.quantity().signum() > 0))
+                        .map(code -> named(book, code))
+                        .collect(Collectors.joining("; ")));
+    }
+
+    /** What was measured for one finding by itself is named, so that no other line of its item is counted with it. */
+    private static Map<String, String> withPlace(
+            Finding finding, PaidWork work, Map<String, String> described, Takeoff takeoff) {
+        Optional<String> own = measured(work, List.of(finding), takeoff)
+                .filter(line -> described.containsKey("paidBy"))
+                .flatMap(TakeoffLine::from)
+                .map(Quantity::label);
+        Map<String, String> all = new LinkedHashMap<>(described);
+        own.ifPresent(label -> all.put("paidFor", label));
+        return all;
     }
 
     /** The line that carries the work: enough of the usual item, or any of one that may stand in for it. */

@@ -54,7 +54,7 @@ final class BenchRules implements Rule {
                 job.water().outlets().stream()
                         .filter(outlet -> outlet.label().equals(body.label()))
                         .map(outlet -> outlet.dischargeTrench().flatMap(trench -> trench.protection()));
-            case WINDOW_WELL, SUMP_PIT, TEST_PIT -> Stream.empty();
+            case WINDOW_WELL, LEAD, SUMP_PIT, TEST_PIT -> Stream.empty();
         };
         return wanted.anyMatch(Optional.of(Protection.BENCHED)::equals);
     }

@@ -33,6 +33,7 @@ public final class Measuring {
         TakeoffSection roof = section(sections, Section.ROOF_WATER.label());
         for (FootingDrain run : job.water().drains()) {
             measured.addAll(DrainTakeoff.of(job, book, run, drain));
+            measured.addAll(RunTakeoff.lead(job, book, run, topsoil, drain));
         }
         for (SolidRun main : job.water().mains()) {
             measured.addAll(RunTakeoff.main(job, book, main, topsoil, drain));

@@ -11,6 +11,7 @@ import spadework.ground.PitOverlap;
 import spadework.ground.RunOverlap;
 import spadework.ground.SumpHole;
 import spadework.job.Downspout;
+import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
@@ -131,6 +132,30 @@ public final class RunTakeoff {
                         dug,
                         laid,
                         top));
+    }
+
+    /** The trench of a drain's lead into a sump outside; the item for a lead pays for its pipe. */
+    static List<Driven> lead(
+            Job job, PriceBook book, FootingDrain drain, TopsoilShare topsoil, TakeoffSection section) {
+        QuantityCollector collector = new QuantityCollector(
+                section, FootingDrain.leadLabel(drain.label()), Stretch.whole(Conditions.everywhere(job)));
+        DigBodies.lead(job, drain).ifPresent(body -> {
+            Optional<RunOverlap> shared = RunOverlap.ofLead(job, drain);
+            Given length = Given.of("L", "length of the lead", body.length(), Unit.FOOT, "drain " + drain.label());
+            ground(
+                    collector,
+                    body,
+                    dug(
+                            body,
+                            "trench of the lead, bank",
+                            shared.map(RunOverlap::overlap).stream().toList()),
+                    DrainTakeoff.pipeVolume("P", length, Pipes.main(job, book)),
+                    topsoil.over(
+                            "To",
+                            body.areaAtGrade()
+                                    - shared.map(RunOverlap::areaAtGrade).orElse(0.0)));
+        });
+        return collector.found();
     }
 
     /** A hole dug to look, filled again with what came out. */

@@ -286,6 +286,7 @@ final class GroundByHand {
             if (outlet.has("pit")) {
                 sum += side(outlet) * side(outlet) * hole(outlet) - beside(outlet);
                 sum += discharge(outlet);
+                sum += lead(outlet);
             }
         }
         return sum / 27;
@@ -349,6 +350,23 @@ final class GroundByHand {
         return sum;
     }
 
+    /** 12 in wide, from the bottom of the last wall's trench to the hole, 2 in deeper than the drain's end. */
+    private double lead(JsonNode outlet) {
+        double length = leadFeet(outlet);
+        JsonNode drain = job.get("water").get("drains").get(0);
+        double depth = depth(drain, "end");
+        double sum = 0;
+        for (int i = 0; i < STATIONS; i++) {
+            sum += Math.max(0, depth - besideWall(length * (i + 0.5) / STATIONS)) * length / STATIONS;
+        }
+        return sum;
+    }
+
+    private double leadFeet(JsonNode outlet) {
+        return measure(outlet.get("pit").get("fromFooting").asText())
+                - walls.get(walls.size() - 1).b();
+    }
+
     private static double depth(JsonNode main, String end) {
         return measure(main.get(end + "Grade").asText())
                 - measure(main.get(end + "Invert").asText())
@@ -377,6 +395,7 @@ final class GroundByHand {
             if (outlet.has("pit")) {
                 double diameter = measure(outlet.get("pit").get("diameter").asText());
                 laid += Math.PI * diameter * diameter / 4 * (hole(outlet) - 4.0 / 12) / 27;
+                laid += Math.PI * PIPE * PIPE / 4 * leadFeet(outlet) / 27;
                 laid += Math.PI
                         * DISCHARGE
                         * DISCHARGE

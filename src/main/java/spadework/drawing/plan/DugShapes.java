@@ -49,6 +49,7 @@ final class DugShapes {
             case WALL -> Optional.of(wall(job.getWall(body.label()), body));
             case WINDOW_WELL -> Optional.of(wells(job.getWall(body.label()), body));
             case MAIN, ROOF_LINE -> Optional.of(run(body));
+            case LEAD -> Optional.of(lead(body));
             case DISCHARGE -> Optional.of(discharge(body));
             case SUMP_PIT -> Optional.of(hole(body));
             case TEST_PIT -> testPit(body);
@@ -154,6 +155,24 @@ final class DugShapes {
             }
         }
         return all;
+    }
+
+    /** A pipe straight from a drain to its outlet has no name of its own. */
+    private Area lead(DigBody body) {
+        Area all = new Area();
+        for (PlanRun run : water.runs()) {
+            if (run.label().isEmpty() && isFrom(run, body.label())) {
+                new RunWays(water, outlets, frame, bands).way(run).ifPresent(way -> all.add(along(way, body)));
+            }
+        }
+        return all;
+    }
+
+    private boolean isFrom(PlanRun run, String drain) {
+        return water.drains().stream()
+                .filter(route -> route.drain().label().equals(drain))
+                .anyMatch(route -> route.drain().into().equals(run.outlet())
+                        && run.starts().contains(route.tee()));
     }
 
     private Area discharge(DigBody body) {

@@ -4,11 +4,13 @@ package spadework.paperwork.cost;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spadework.finding.Finding;
@@ -22,6 +24,8 @@ import spadework.pricing.ItemPrice;
 import spadework.pricing.PricedLine;
 import spadework.pricing.Quote;
 import spadework.pricing.Selling;
+import spadework.takeoff.Quantity;
+import spadework.takeoff.TakeoffLine;
 
 /**
  * Work that findings ask for, each line item once for the whole job, whatever the number of walls and outlets at which
@@ -112,16 +116,40 @@ final class AskedWork {
     }
 
     private CostRisk carried(String item, List<Finding> asking) {
+        List<String> codes =
+                Arrays.stream(item.split("; ")).map(AskedWork::code).toList();
+        List<TakeoffLine> own = own(asking);
         List<PricedLine> lines = quote.lines().stream()
-                .filter(line -> line.code().equals(code(item)))
+                .filter(line -> codes.contains(line.code()))
+                .filter(line -> own.isEmpty() || own.stream().anyMatch(one -> isLine(one, line)))
                 .toList();
         Dollars price = Dollars.total(lines.stream().map(PricedLine::price).toList());
         String much = lines.stream()
+                .filter(line -> line.code().equals(codes.get(0)))
                 .map(PricedLine::quantity)
                 .reduce(BigDecimal::add)
                 .map(sum -> ", " + Figures.withUnit(sum, lines.get(0).unit()))
                 .orElse("");
         return new CostRisk(what(asking), item + much, price, true);
+    }
+
+    /** The lines of what was measured for these findings alone; none where no finding names one. */
+    private List<TakeoffLine> own(List<Finding> asking) {
+        Set<String> places = asking.stream()
+                .flatMap(finding -> Optional.ofNullable(finding.values().get("paidFor")).stream())
+                .collect(Collectors.toSet());
+        return dossier.takeoff().lines().stream()
+                .filter(line -> line.from()
+                        .map(Quantity::label)
+                        .filter(places::contains)
+                        .isPresent())
+                .toList();
+    }
+
+    private static boolean isLine(TakeoffLine one, PricedLine line) {
+        return one.code().equals(line.code())
+                && one.section().equals(line.section())
+                && one.quantity().compareTo(line.quantity()) == 0;
     }
 
     private static String code(String item) {

@@ -17,7 +17,7 @@ import spadework.trench.TrenchLimits;
 /** What is dug away from the walls and entered: pipe trenches and sump pits. */
 public final class DigWorks {
     private static final Set<BodyKind> APART =
-            EnumSet.of(BodyKind.MAIN, BodyKind.ROOF_LINE, BodyKind.DISCHARGE, BodyKind.SUMP_PIT);
+            EnumSet.of(BodyKind.MAIN, BodyKind.ROOF_LINE, BodyKind.LEAD, BodyKind.DISCHARGE, BodyKind.SUMP_PIT);
 
     private DigWorks() {}
 

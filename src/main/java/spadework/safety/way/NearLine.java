@@ -62,6 +62,7 @@ public final class NearLine {
             case WINDOW_WELL -> false;
             case MAIN -> main(run(job.water().mains(), body.label()));
             case ROOF_LINE -> roofLine(run(job.water().roofLines(), body.label()));
+            case LEAD -> lead(body.label());
             case DISCHARGE -> discharge(outlet(body.label()).orElseThrow());
             case SUMP_PIT -> pit(outlet(body.label()).orElseThrow(), body);
             case TEST_PIT -> testPit(body.label());
@@ -106,6 +107,16 @@ public final class NearLine {
                 .map(OutlineSpot::of)
                 .toList();
         return placed.isEmpty() || !PipeWay.isPlaced(job, roofLine) || passes(placed, roofLine);
+    }
+
+    private boolean lead(String drain) {
+        return job.water().drains().stream()
+                .filter(one -> one.label().equals(drain))
+                .anyMatch(one -> DrainRoute.of(job, one).tee().side() == side
+                        || outlet(one.into())
+                                .flatMap(this::side)
+                                .filter(ends -> ends != side)
+                                .isEmpty());
     }
 
     private boolean passes(List<OutlineSpot> starts, SolidRun run) {

@@ -57,7 +57,7 @@ public final class PipeWayRules {
         return found;
     }
 
-    /** A drain straight into a basin outside: nobody writes how long the lead is, and one price pays for each. */
+    /** A drain straight into a basin outside: its lead is as long as the basin lies from the footing. */
     private static List<Finding> leads(Job job, Outlet sump) {
         Optional<Length> clear = sump.pit().flatMap(SumpPit::fromFooting);
         return job.water().drains().stream()
@@ -69,11 +69,7 @@ public final class PipeWayRules {
                                 Map.of("sump", sump.label(), "length", feet.text()),
                                 PRACTICE))
                         .orElseGet(() -> new Finding(
-                                "lead-unknown",
-                                Severity.ADVISE,
-                                drain.label(),
-                                Map.of("sump", sump.label()),
-                                PRACTICE)))
+                                "lead-unknown", Severity.MUST, drain.label(), Map.of("sump", sump.label()), PRACTICE)))
                 .toList();
     }
 

@@ -66,7 +66,7 @@ class CrewSheetTest {
         assertThat(open.get(0).places()).extracting(DayPlace::label).containsExactly("A", "B", "C", "D");
         assertThat(open.get(open.size() - 1).places())
                 .extracting(DayPlace::label)
-                .containsExactly("A", "B", "C", "D", "R1", "S1 sump pit", "S1 discharge pipe")
+                .containsExactly("A", "B", "C", "D", "R1", "D1", "S1 sump pit", "S1 discharge pipe")
                 .doesNotHaveDuplicates();
         assertThat(sheet.say().get("day-sheet-rule"))
                 .contains("each trench and pit for itself", "tick \"stay out\"", "No tick means stay out");
@@ -245,9 +245,9 @@ class CrewSheetTest {
         assertThat(sheet.trenches())
                 .filteredOn(dug -> dug.beside().stream().anyMatch(line -> line.startsWith("near the marked line 4 ft")))
                 .extracting(CrewTrench::label)
-                .contains("B", "D", "R1", "S1")
+                .contains("B", "D", "R1", "D1", "S1")
                 .doesNotContain("A");
-        assertThat(sheet.say().get("utility")).contains("wall C; the trenches of B, D, R1, and S1");
+        assertThat(sheet.say().get("utility")).contains("wall C; the trenches of B, D, R1, D1, and S1");
     }
 
     @Test

@@ -87,6 +87,24 @@ class NearLineTest {
         assertThat(kinds(named, line("A", distance)).contains("SUMP_PIT S1")).isEqualTo(near);
     }
 
+    /** A lead is near where its drain gives its water away on the line's side, or its sump stands there. */
+    @ParameterizedTest(name = "drain along {0}, sump before wall {1}: near is {2}")
+    @CsvSource({"A, B, true", "B, A, true", "B, B, false"})
+    void lead(String along, String wall, boolean near) {
+        Job job = walls().drain("D1", TeeAt.MIDDLE, "S1", along)
+                .sump("S1", PitPlace.OUTSIDE, Optional.of(Length.ofFeet(10)), Optional.empty(), 38)
+                .job();
+        Water water = job.water();
+        Job named = job.withWater(new Water(
+                water.drains(),
+                water.mains(),
+                water.roofLines(),
+                water.downspouts(),
+                water.outlets().stream().map(sump -> outside(sump, wall)).toList(),
+                water.candidates()));
+        assertThat(kinds(named, GAS).contains("LEAD D1")).isEqualTo(near);
+    }
+
     private static Outlet outside(Outlet sump, String wall) {
         return new Outlet(
                 sump.label(),

@@ -163,8 +163,8 @@ class PipeWayRulesTest {
         PlanJob unknown = walls().drain("D1", TeeAt.END, "S1", "A", "B")
                 .sump("S1", PitPlace.OUTSIDE, Optional.empty(), Optional.of(Length.ofFeet(34)), 38);
         assertThat(PipeWayRules.check(unknown.job()))
-                .extracting(Finding::id)
-                .containsExactly("discharge-way-unknown", "lead-unknown");
+                .extracting(Finding::id, Finding::severity)
+                .containsExactly(tuple("discharge-way-unknown", Severity.ADVISE), tuple("lead-unknown", Severity.MUST));
         PlanJob byMain = walls().drain("D1", TeeAt.END, "M1", "A", "B")
                 .main("M1", "S1", 40)
                 .sump("S1", PitPlace.OUTSIDE, Optional.of(Length.ofFeet(10)), Optional.of(Length.ofFeet(34)), 38);
