@@ -39,6 +39,7 @@ class ScopeStepsTest {
             StepKind.LOCATE,
             StepKind.PRIVATE_LINES,
             StepKind.WAY_IN,
+            StepKind.LOOK_FIRST,
             StepKind.LINE,
             StepKind.PIPE_LINE,
             StepKind.PROTECT,

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
@@ -24,6 +25,10 @@ final class CrewStops {
     private static final Pattern LETTER = Pattern.compile("engineer-.*|footing-in-reach|pit-below-footing");
     /** Findings before which an engineer looks at a hole. */
     private static final Set<String> PIT = Set.of("pit-beside-footing", "pit-level-unknown");
+
+    /** Findings of what would send a wall to an engineer, had somebody looked. */
+    private static final Set<String> UNSEEN =
+            Set.of("bow-unmeasured", "tie-unseen", "unseen-horizontal-crack", "unseen-displaced");
 
     private static final Pattern ENGINEER = Pattern.compile("(?iu)\\bengineer\\b|\\bP\\.?E\\b|\\bingenier[oa]\\b");
 
@@ -46,6 +51,7 @@ final class CrewStops {
                 .filter(note -> !LETTER.matcher(note.id()).matches())
                 .map(this::other)
                 .forEach(stops::add);
+        unseen().ifPresent(stops::add);
         CrewWayIn.of(dossier, language).ifPresent(stops::add);
         return stops;
     }
@@ -95,6 +101,22 @@ final class CrewStops {
                         stop.finding().equals(finding.id()) && stop.about().equals(finding.about()))
                 .filter(stop -> ENGINEER.matcher(stop.by()).find())
                 .findFirst();
+    }
+
+    /** What nobody measured or saw yet at the walls: each answer has its place, and nobody digs there before it. */
+    private Optional<CrewStop> unseen() {
+        List<String> blanks = found().filter(finding -> UNSEEN.contains(finding.id()))
+                .map(finding -> dossier.terms().get("scope.look-first." + finding.id()))
+                .toList();
+        List<String> walls = found().filter(finding -> UNSEEN.contains(finding.id()))
+                .map(Finding::about)
+                .toList();
+        List<String> each = IntStream.range(0, walls.size())
+                .mapToObj(i -> walls.get(i) + ", " + blanks.get(i) + ":")
+                .toList();
+        return each.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new CrewStop(dossier.terms().get("scope.look-first"), each, List.of()));
     }
 
     private CrewStop pit(Finding finding) {

@@ -36,6 +36,11 @@ public enum StepKind {
     PLANTS_OUT(COVER, WorkStep.SET_UP, "", Set.of()),
     CONCRETE_OUT(COVER, WorkStep.DIG, "", Set.of()),
 
+    LOOK_FIRST(
+            WALL,
+            WorkStep.DIG,
+            "",
+            Set.of("bow-unmeasured", "tie-unseen", "unseen-horizontal-crack", "unseen-displaced")),
     LINE(WALL, WorkStep.DIG, "29 CFR 1926.651(b)", Set.of("hand-dig-zone")),
     DIG(WALL, WorkStep.DIG, "IBC 1803.1", Set.of("not-below-footing")),
     SPOIL(WALL, WorkStep.DIG, "29 CFR 1926.651(j)(2)", Set.of("spoil-back", "machine-back")),

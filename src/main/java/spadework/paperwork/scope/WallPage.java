@@ -44,6 +44,7 @@ final class WallPage {
 
     /** @param lead whether the old paint on the wall counts as lead */
     List<ScopeStep> steps(boolean lead) {
+        look();
         lines();
         dig();
         prepare(lead);
@@ -51,6 +52,18 @@ final class WallPage {
         drain();
         backfill();
         return texts.with(StepPage.WALL);
+    }
+
+    /** What nobody measured or saw yet that sends a wall to an engineer first, each with a place for the answer. */
+    private void look() {
+        List<StepEvidence> open = dossier.findings().site().stream()
+                .filter(finding -> StepKind.LOOK_FIRST.carries().contains(finding.id())
+                        && finding.about().equals(wall.label()))
+                .map(finding -> StepEvidence.figures(texts.text("scope.look-first." + finding.id()), 1))
+                .toList();
+        if (!open.isEmpty()) {
+            texts.add(StepKind.LOOK_FIRST, "", open);
+        }
     }
 
     /** Marked lines before the wall, and those round its corner that its trench comes near. */

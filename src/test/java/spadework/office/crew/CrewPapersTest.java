@@ -244,7 +244,7 @@ class CrewPapersTest {
 
     /** One form: whoever fills in the workbook or the table looks for the same as on paper, and as often. */
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"block-basement-to-swale, 10", "poured-basement-with-sump, 15"})
+    @CsvSource({"block-basement-to-swale, 10", "poured-basement-with-sump, 17"})
     void pageWorkbookAndLogAskForTheSameInspection(String sample, int days) throws IOException {
         Map<String, Path> printed = printed(Path.of("sample-quotes", sample, "job.json"));
         String page =

@@ -240,6 +240,16 @@ class CrewSheetTest {
     }
 
     @Test
+    void whatNobodyMeasuredHasAPlaceBeforeTheDig() {
+        assertThat(sheet("crawl-space-between-houses").stops())
+                .filteredOn(stop -> stop.says().startsWith("Look before the dig"))
+                .singleElement()
+                .satisfies(stop -> assertThat(stop.blanks())
+                        .contains("A, Bow, inches:", "B, Bow, inches:", "A, Tied to the floor above, yes or no:"));
+        assertThat(sheet(SUMP).stops()).noneMatch(stop -> stop.says().startsWith("Look before the dig"));
+    }
+
+    @Test
     void everyTrenchNearAMarkedLineSaysSo() throws IOException {
         CrewSheet sheet = sheet(SUMP);
         assertThat(sheet.trenches())
@@ -253,7 +263,7 @@ class CrewSheetTest {
     @Test
     void peopleComeInOverABridgeThatSomebodyLookedAt() {
         assertThat(sheet(SUMP).stops()).last().satisfies(stop -> {
-            assertThat(stop.says()).contains("a bridge with rails on both sides over it: front door at wall C.");
+            assertThat(stop.says()).contains("a bridge with rails over the trench: front door at wall C.");
             assertThat(stop.blanks()).containsExactly("Looked at by:");
             assertThat(stop.ticks()).containsExactly("the bridge stands, with rails on both sides");
         });
