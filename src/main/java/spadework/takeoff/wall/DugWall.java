@@ -3,7 +3,6 @@ package spadework.takeoff.wall;
 
 import java.util.ArrayList;
 import java.util.List;
-import spadework.ground.EndFace;
 import spadework.ground.FreeEnds;
 import spadework.ground.Overlap;
 import spadework.ground.Slice;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.ground;
+package spadework.takeoff.wall;
 
 /** The sloped face at an end where a trench stops in the open. */
-public final class EndFace {
+final class EndFace {
     private EndFace() {}
 
     /**
@@ -13,7 +13,7 @@ public final class EndFace {
      * @param slope of the bank along the wall
      * @param height grade to the trench's bottom at that end
      */
-    public static double volume(
+    static double volume(
             double run, double width, double slope, double projection, double footing, double height) {
         double inner = Math.min(footing, height);
         return run
