@@ -13,8 +13,7 @@ final class EndFace {
      * @param slope of the bank along the wall
      * @param height grade to the trench's bottom at that end
      */
-    static double volume(
-            double run, double width, double slope, double projection, double footing, double height) {
+    static double volume(double run, double width, double slope, double projection, double footing, double height) {
         double inner = Math.min(footing, height);
         return run
                 * (width * height * height / 2
