@@ -48,8 +48,11 @@ public final class WarrantedWalls {
 
     private boolean concerns(WarrantyPart part) {
         boolean noneProof = dampproofed.size() == job.walls().size();
-        return !(noneProof && WATERPROOFED.matcher(part.part()).find()
-                || dampproofed.isEmpty() && DAMPPROOFED.matcher(part.part()).find());
+        boolean nothingToWaterproof =
+                noneProof && WATERPROOFED.matcher(part.part()).find();
+        boolean nothingToDampproof =
+                dampproofed.isEmpty() && DAMPPROOFED.matcher(part.part()).find();
+        return !nothingToWaterproof && !nothingToDampproof;
     }
 
     private static Pattern starts(String word) {
