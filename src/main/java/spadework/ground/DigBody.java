@@ -89,10 +89,18 @@ public record DigBody(
             BodyStation a = stations.get(i - 1);
             BodyStation b = stations.get(i);
             double sides = kind == BodyKind.WALL ? 1 : 2;
-            double out = line().isBenched() ? out((a.depth() + b.depth()) / 2) : (out(a.depth()) + out(b.depth())) / 2;
-            sum += (b.at() - a.at()) * (width + sides * out);
+            sum += (b.at() - a.at()) * (width + sides * meanOut(a.depth(), b.depth()));
         }
         return sum;
+    }
+
+    /** Of a piece that is laid back as a whole or not at all: the bank may begin or end at one of its stations. */
+    private double meanOut(double one, double other) {
+        double middle = (one + other) / 2;
+        if (!isLaidBack(middle)) {
+            return 0;
+        }
+        return line().isBenched() ? line().out(middle) : (line().out(one) + line().out(other)) / 2;
     }
 
     /**

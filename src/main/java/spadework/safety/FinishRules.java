@@ -33,7 +33,7 @@ final class FinishRules implements Rule {
         if (walls > 0) {
             found.add(must("inspection-holds", "", "IRC R109.1 (from memory); local building department"));
             found.add(must("siding-clearance", "", "IRC R317.1, R404.1.6 (2009 edition on)"));
-            found.add(must("backfill-lifts", "", "IBC 1803.2; lifts of 8 in or less are common practice"));
+            found.add(must("backfill-lifts", "", "IBC 1804.3; lifts of 8 in or less are common practice"));
         }
         double graded = facts.job().restoration().regrade().feet();
         if (graded < walls) {

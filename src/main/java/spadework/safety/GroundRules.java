@@ -31,7 +31,7 @@ final class GroundRules implements Rule {
     /** A typed depth may lie so far off the levels before somebody has to look. */
     private static final double SLACK_FEET = 0.5;
 
-    private static final String UNDERMINING = "29 CFR 1926.651(i) (from memory); IBC 1803.1";
+    private static final String UNDERMINING = "29 CFR 1926.651(i) (from memory); IBC 1804.1";
 
     @Override
     public List<Finding> check(Facts facts) {

@@ -77,7 +77,7 @@ final class RoomRules implements Rule {
             found.add(stop(
                     "footing-in-reach",
                     wall.label(),
-                    "29 CFR 1926.651(i) (from memory); IBC 1803.1",
+                    "29 CFR 1926.651(i) (from memory); IBC 1804.1",
                     "away",
                     away.text(),
                     "depth",

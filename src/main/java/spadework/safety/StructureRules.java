@@ -57,7 +57,7 @@ final class StructureRules implements Rule {
             found.add(stop("engineer-displaced", wall.label(), PRACTICE));
         }
         if (condition.footingUndermined()) {
-            found.add(stop("engineer-undermined", wall.label(), "29 CFR 1926.651(i) (from memory); IBC 1803.1"));
+            found.add(stop("engineer-undermined", wall.label(), "29 CFR 1926.651(i) (from memory); IBC 1804.1"));
         }
         if (condition.tiedToFloor().equals(Optional.of(false))) {
             found.add(stop("engineer-untied", wall.label(), PRACTICE));

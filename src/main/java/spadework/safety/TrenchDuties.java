@@ -90,7 +90,7 @@ public final class TrenchDuties {
         return List.of(
                 must("spoil-back", "", "29 CFR 1926.651(j)(2)"),
                 must("daily-inspection", "", "29 CFR 1926.651(k)(1)"),
-                must("not-below-footing", "", "29 CFR 1926.651(i) (from memory); IBC 1803.1"),
+                must("not-below-footing", "", "29 CFR 1926.651(i) (from memory); IBC 1804.1"),
                 advise("state-plan", state, "29 CFR 1952 (from memory)"));
     }
 

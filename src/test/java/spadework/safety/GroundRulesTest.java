@@ -159,7 +159,7 @@ class GroundRulesTest {
     }
 
     /**
-     * The hole is 9.433 ft deep and 2.767 ft deeper than the footing. 1926.651(i), IBC 1803.1: below a footing beside
+     * The hole is 9.433 ft deep and 2.767 ft deeper than the footing. 1926.651(i), IBC 1804.1: below a footing beside
      * it nobody digs until an engineer answers; beside it is as near as the hole is deep, for a bank that falls in at
      * 1 to 1 reaches that far. Farther off it still wants a look.
      */

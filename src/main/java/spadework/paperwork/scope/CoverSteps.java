@@ -28,7 +28,7 @@ final class CoverSteps {
         texts.sold(StepKind.PERMIT, "");
         String ticket = job.site().locateTicket().map(LocateTicket::number).orElse("");
         texts.add(StepKind.LOCATE, ticket.isEmpty() ? ".open" : "", List.of(), "ticket", ticket);
-        texts.add(StepKind.PRIVATE_LINES, "", List.of());
+        texts.add(StepKind.PRIVATE_LINES, texts.isSold(StepKind.PRIVATE_LINES) ? ".firm" : "", List.of());
         if (texts.isSold(StepKind.PROTECT) || !job.protection().isEmpty()) {
             List<StepEvidence> evidence = new ArrayList<>();
             List<String> how =

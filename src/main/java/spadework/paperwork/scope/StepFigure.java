@@ -28,7 +28,7 @@ public enum StepFigure {
     STONE_OUT(Length.ofFeet(1), "IRC R405.1"),
     TURN_UP(FabricRule.TURN_UP, FabricRule.SOURCE),
     LAP(FabricRule.LAP, FabricRule.SOURCE),
-    LIFT(Length.ofInches(8), "IBC 1803.2 (F-27)"),
+    LIFT(Length.ofInches(8), "IBC 1804.3 (F-27)"),
     FALL(GroundTakeoff.FALL, "IRC R401.3 (F-22)"),
     FALL_OVER(GroundTakeoff.FALL_OVER, "IRC R401.3 (F-22)"),
     SIDING_CLEAR(Length.ofInches(6), "IRC R404.1.6 (F-29)"),

@@ -17,7 +17,7 @@ import spadework.pricebook.WorkStep;
 public enum StepKind {
     ENGINEER(COVER, WorkStep.ENGINEER, "", Set.of()),
     PERMIT(COVER, WorkStep.PERMIT, "", Set.of()),
-    LOCATE(COVER, WorkStep.SET_UP, "49 CFR 196.103", Set.of("locate-keep")),
+    LOCATE(COVER, WorkStep.SET_UP, "49 CFR 196.103, 196.107, 196.109", Set.of("locate-keep")),
     PRIVATE_LINES(COVER, WorkStep.SET_UP, "", Set.of("private-lines")),
     PROTECT(COVER, WorkStep.SET_UP, "", Set.of()),
     WAY_IN(
@@ -42,7 +42,7 @@ public enum StepKind {
             "",
             Set.of("bow-unmeasured", "tie-unseen", "unseen-horizontal-crack", "unseen-displaced")),
     LINE(WALL, WorkStep.DIG, "29 CFR 1926.651(b)", Set.of("hand-dig-zone")),
-    DIG(WALL, WorkStep.DIG, "IBC 1803.1", Set.of("not-below-footing")),
+    DIG(WALL, WorkStep.DIG, "IBC 1804.1", Set.of("not-below-footing")),
     SPOIL(WALL, WorkStep.DIG, "29 CFR 1926.651(j)(2)", Set.of("spoil-back", "machine-back")),
     BANK(WALL, WorkStep.DIG, "29 CFR 1926.652(a)(1)", Set.of("slope-back", "shield", "ends-open")),
     INSPECT(
@@ -72,7 +72,7 @@ public enum StepKind {
     STONE(WALL, WorkStep.DRAIN, "IRC R405.1", Set.of()),
     FABRIC(WALL, WorkStep.DRAIN, "", Set.of()),
     WELLS_BACK(WALL, WorkStep.DRAIN, "", Set.of()),
-    BACKFILL(WALL, WorkStep.BACKFILL, "IBC 1803.2", Set.of("backfill-lifts", "backfill-braced")),
+    BACKFILL(WALL, WorkStep.BACKFILL, "IBC 1804.3", Set.of("backfill-lifts", "backfill-braced")),
 
     PIPE_LINE(PIPES, WorkStep.PIPES, "29 CFR 1926.651(b)", Set.of("hand-dig-trench")),
     PIPE_TRENCH(PIPES, WorkStep.PIPES, "29 CFR 1926.651(j)(2)", Set.of("spoil-back")),

@@ -19,25 +19,18 @@ import spadework.takeoff.TakeoffLine;
 /** Which steps do the priced lines of a job: what is sold is done, and what is done is sold or included. */
 final class StepLines {
     /** Standing items of the bundled book that follow the job as a whole. */
-    private static final Map<String, StepKind> STANDING = Map.of(
-            "LOCATE-811",
-            LOCATE,
-            "LEAD-SAFE",
-            LEAD_SAFE,
-            "SET-PROT",
-            PROTECT,
-            "WALK-BRIDGE",
-            WAY_IN,
-            "SUMP-LEAD",
-            LEAD,
-            "SUMP-RISER",
-            SUMP,
-            "DISCH-TRENCH",
-            PIPE_TRENCH,
-            "PHOTO-REC",
-            PHOTOS,
-            "FINAL-CLEAN",
-            CLEAN_UP);
+    private static final Map<String, StepKind> STANDING = Map.ofEntries(
+            Map.entry("LOCATE-811", LOCATE),
+            Map.entry("LOCATE-PRIV", PRIVATE_LINES),
+            Map.entry("LEAD-SAFE", LEAD_SAFE),
+            Map.entry("SET-PROT", PROTECT),
+            Map.entry("PLY-PATH", PROTECT),
+            Map.entry("WALK-BRIDGE", WAY_IN),
+            Map.entry("SUMP-LEAD", LEAD),
+            Map.entry("SUMP-RISER", SUMP),
+            Map.entry("DISCH-TRENCH", PIPE_TRENCH),
+            Map.entry("PHOTO-REC", PHOTOS),
+            Map.entry("FINAL-CLEAN", CLEAN_UP));
 
     private final Dossier dossier;
 
