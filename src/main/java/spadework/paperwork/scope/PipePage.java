@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import spadework.ground.RunOverlap;
 import spadework.job.Job;
 import spadework.job.OutletKind;
 import spadework.job.PitPlace;
@@ -36,7 +37,13 @@ final class PipePage {
         MarkedLines.atPipes(dossier).forEach(this::line);
         trenches();
         texts.sold(StepKind.MAIN, "", "labels", labels(job.water().mains()));
-        texts.sold(StepKind.ROOF_LINE, "", "labels", labels(job.water().roofLines()));
+        boolean over = job.water().roofLines().stream()
+                .anyMatch(line -> RunOverlap.ofRoofLine(job, line).isPresent());
+        texts.sold(
+                StepKind.ROOF_LINE,
+                over ? ".over" : "",
+                "labels",
+                labels(job.water().roofLines()));
         texts.sold(StepKind.DOWNSPOUTS, "");
         texts.sold(StepKind.OUTLET, several(OutletKind.DAYLIGHT), "outlets", outlets(OutletKind.DAYLIGHT));
         texts.sold(StepKind.STORM, "", "outlets", outlets(OutletKind.APPROVED_STORM));
