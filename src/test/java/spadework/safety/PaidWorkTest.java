@@ -4,6 +4,7 @@ package spadework.safety;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -14,11 +15,15 @@ import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.job.Job;
 import spadework.job.Jobs;
+import spadework.job.Outlet;
 import spadework.job.Protection;
 import spadework.job.WaterJob;
 import spadework.pricebook.Books;
+import spadework.pricebook.Measure;
+import spadework.samples.Samples;
 import spadework.takeoff.Measuring;
 import spadework.takeoff.Takeoff;
+import spadework.takeoff.TakeoffLine;
 
 /** Which line item carries work that a finding obliges somebody to pay for, and how much of it. */
 class PaidWorkTest {
@@ -70,6 +75,23 @@ class PaidWorkTest {
     @CsvSource({"engineer", "lead-paint-old", "sump-basin-small", "shielded", "ladder"})
     void otherFindingsAskForNone(String id) {
         assertThat(asked(id)).isEmpty();
+    }
+
+    /** The trench of the sump's own discharge pipe, 1 of the 3 or more that the sample digs for pipes. */
+    @Test
+    void dischargeCountsItsOwnTrench() {
+        List<TakeoffLine> lines = Samples.bid(Path.of("sample-quotes/poured-basement-with-sump"))
+                .dossier()
+                .takeoff()
+                .lines();
+        Finding about = new Finding("sump-discharge-trench", Severity.MUST, "S1", Map.of(), Found.PRACTICE);
+        PaidWork work = asked("sump-discharge-trench").get(0);
+        assertThat(lines)
+                .filteredOn(line -> line.from().isPresent() && line.from().get().measure() == Measure.PIPE_TRENCH)
+                .hasSizeGreaterThan(2)
+                .filteredOn(line -> work.measured().test(about, line))
+                .singleElement()
+                .satisfies(line -> assertThat(line.from().get().label()).isEqualTo(Outlet.dischargeLabel("S1")));
     }
 
     /** A shield is as long as the walls that are shielded, 40 ft; a foot where only a main asks for one. */
