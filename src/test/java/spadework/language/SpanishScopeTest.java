@@ -151,6 +151,7 @@ class SpanishScopeTest {
         List<String> typed = new ArrayList<>(dossier.job().protection());
         dossier.job().site().limits().forEach(limit -> typed.add(limit.note()));
         dossier.takeoff().lines().forEach(line -> typed.add(line.reason()));
+        dossier.job().site().house().wayIn().ifPresent(way -> typed.add(way.door()));
         return words(String.join("\n", typed));
     }
 

@@ -29,11 +29,11 @@ class SameWordsTest {
                 .filter(note -> note.id().equals("ladder"))
                 .toList();
 
-        assertThat(ladders).extracting(FindingNote::about).containsExactly("A, B, C, D, S1");
+        assertThat(ladders).extracting(FindingNote::about).containsExactly("A, B, C, D, D1, S1");
         assertThat(ladders)
                 .extracting(FindingNote::what)
                 .containsExactly(
-                        "At walls A, B, C, and D and sump pit S1 the ground is dug 6 ft 8 in to 9 ft 7½ in deep.");
+                        "At walls A, B, C, and D, lead D1, and sump pit S1 the ground is dug 6 ft 8 in to 9 ft 7½ in deep.");
     }
 
     @Test

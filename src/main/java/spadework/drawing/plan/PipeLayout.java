@@ -25,7 +25,7 @@ import spadework.place.PlaceWords;
 
 /**
  * Where every pipe begins and on which side of the house every outlet lies. Only the places of drains, and of some
- * downspouts, were measured; a main begins at the tee of the first drain that feeds it and leaves straight away from
+ * downspouts, were measured; a main begins at the tee of the last drain that feeds it and leaves straight away from
  * the house. Roof water comes down where the job says, else at a wall that is dug, on the side of its outlet if it can.
  *
  * @param sides the side of each outlet, by label: as the job's words have it, else where its pipe leaves
@@ -48,7 +48,7 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
                     Shape.Role.MAIN,
                     Optional.of(main.length()),
                     tees.isEmpty() ? List.of(usual) : tees,
-                    tees.isEmpty() ? usual : tees.get(0),
+                    tees.isEmpty() ? usual : tees.get(tees.size() - 1),
                     main.into()));
         }
         for (Outlet outlet : water.outlets()) {
@@ -171,16 +171,13 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
                 .toList();
     }
 
-    /**
-     * Tees of the drains that run into something, the first drain's first: a drain that an option or a change adds
-     * comes after, so that it moves no outlet.
-     */
+    /** Tees of the drains that run into something, the last drain's first. */
     private static List<OutlineSpot> tees(List<DrainRoute> drains, String into) {
         List<OutlineSpot> tees = new ArrayList<>();
         for (DrainRoute route : drains) {
             FootingDrain drain = route.drain();
             if (drain.into().equals(into)) {
-                tees.add(route.tee());
+                tees.add(0, route.tee());
             }
         }
         return tees;

@@ -157,7 +157,7 @@ class DugGroundTest {
         assertThat(PlanLabels.faults(plan)).isEmpty();
     }
 
-    /** The hole of a sump and the trench of its discharge pipe. */
+    /** The hole of a sump, the trench of its discharge pipe, and the lead that joins the hole to the wall's trench. */
     @Test
     void sumpAndDischarge() {
         WaterJob job = new WaterJob().sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0);
@@ -168,7 +168,7 @@ class DugGroundTest {
                 new WaterJob().sump(18.0, 24.0, 8.0, null, 40.0, 20.0).build(),
                 outlet -> JobPipes.pitAt(outlet, PitPlace.OUTSIDE, Optional.of(3.0)))));
         assertThat(with.getArea()).isGreaterThan(short0.getArea() + 3 * 15);
-        assertThat(short0.getNumGeometries()).as("trench and hole").isEqualTo(2);
+        assertThat(short0.getNumGeometries()).as("trench, lead, and hole").isEqualTo(1);
         assertThat(PlanSketch.of(outside).alternative())
                 .contains("3 ft 6 in wide at sump O1", "1 ft wide along the discharge pipe of O1");
     }

@@ -28,8 +28,9 @@ class FaultPhrasesTest {
             Wording.translated("spadework.form.faults", Language.of("es")).orElseThrow();
 
     /** Nothing but values: figures, units, codes, and words of the price book, which are called so in its file. */
-    private static final Pattern VALUES = Pattern.compile("[\\d.,\\- ]+(sf)?|ft, in, mil, .*|soil dug, bank .*"
-            + "|permit, engineer, .*|foot of wall, .*|default|yearBuilt|\"[^\"]*\"");
+    private static final Pattern VALUES =
+            Pattern.compile("[\\d.,\\- ]+(sf)?|ft, in, mil, .*|soil dug, bank .*|bridge, side not dug, wall last"
+                    + "|permit, engineer, .*|foot of wall, .*|default|yearBuilt|\"[^\"]*\"");
 
     @BeforeEach
     void spanish() {
