@@ -32,8 +32,8 @@ class SameWordsTest {
         assertThat(ladders).extracting(FindingNote::about).containsExactly("A, B, C, D, D1, S1");
         assertThat(ladders)
                 .extracting(FindingNote::what)
-                .containsExactly(
-                        "At walls A, B, C, and D, lead D1, and sump pit S1 the ground is dug 6 ft 8 in to 9 ft 7½ in deep.");
+                .containsExactly("At walls A, B, C, and D, lead D1, and sump pit S1"
+                        + " the ground is dug 6 ft 8 in to 9 ft 7½ in deep.");
     }
 
     @Test
