@@ -71,12 +71,14 @@ public final class Typesetter {
                     .useSVGDrawer(new PageSvgDrawer(fonts))
                     .useProtocolsStreamImplementation(pictures, "data")
                     .useCacheStore(CacheStore.PDF_FONT_METRICS, metrics)
+                    .usePageSupplier((into, width, height, number, shadow) -> PageArtifacts.page(into, width, height))
                     .withW3cDocument(source, null);
             for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
                 builder.useExternalResourceAccessControl((address, kind) -> address.startsWith("data:"), when);
             }
             fonts.register(builder, document, page);
             PdfBoxRenderer renderer = builder.buildPdfRenderer();
+            renderer.getSharedContext().setTextRenderer(new WordWidths());
             try {
                 renderer.createPDFWithoutClosing();
                 PdfMetadata.put(document, title, info);
