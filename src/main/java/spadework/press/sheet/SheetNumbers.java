@@ -3,11 +3,15 @@ package spadework.press.sheet;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import spadework.press.sheet.SheetPlan.Cell;
 import spadework.press.sheet.SheetPlan.CellKind;
 
 /** How a figure of the sheet language is read and shown. */
 public final class SheetNumbers {
+    /** The first figure of what is printed. */
+    private static final Pattern FIGURE = Pattern.compile("^[^0-9.]*([0-9,]*\\.?[0-9]*).*$");
+
     private static final String MONEY = "\"$\"#,##0.00;\u2212\"$\"#,##0.00";
     private static final String DATE = "[$-409]mmmm d, yyyy";
 
@@ -55,7 +59,7 @@ public final class SheetNumbers {
 
     /** Decimals of a figure as printed, as 1 for {@code 1,306.5 cf}. */
     private static int decimalsOf(String printed) {
-        String figure = printed.replaceFirst("^[^0-9.]*([0-9,]*\\.?[0-9]*).*$", "$1");
+        String figure = FIGURE.matcher(printed).replaceFirst("$1");
         int point = figure.indexOf('.');
         return point < 0 ? 0 : figure.length() - point - 1;
     }

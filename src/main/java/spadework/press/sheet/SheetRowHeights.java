@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.press.sheet;
 
+import java.util.regex.Pattern;
 import spadework.press.sheet.SheetPlan.Cell;
 import spadework.press.sheet.SheetPlan.CellKind;
 import spadework.press.sheet.SheetPlan.Row;
@@ -27,6 +28,9 @@ public final class SheetRowHeights {
     private static final double ABOVE_AND_BELOW = 6;
 
     private static final double GENEROUS = 1.03;
+
+    /** After a space or a hyphen, where a line may end. */
+    private static final Pattern BREAK = Pattern.compile("(?<=[ -])");
 
     /** From the space to the tilde in thousandths of the letter size: the published metrics of Helvetica. */
     private static final int[] WIDTHS = {
@@ -74,27 +78,28 @@ public final class SheetRowHeights {
         for (String paragraph : text.split("\n", -1)) {
             lines++;
             double used = 0;
-            for (String word : paragraph.split("(?<=[ -])")) {
-                double wide = em
-                        * word.stripTrailing()
-                                .codePoints()
-                                .mapToDouble(SheetRowHeights::width)
-                                .sum();
+            for (String word : BREAK.split(paragraph)) {
+                double wide = em * width(word.stripTrailing());
                 if (used > 0 && used + wide > room) {
                     lines++;
                     used = 0;
                 }
                 int more = (int) (wide / room);
                 lines += more;
-                used += wide - room * more + (word.endsWith(" ") ? em * width(' ') : 0);
+                used += wide - room * more + (word.endsWith(" ") ? em * width(" ") : 0);
             }
         }
         return lines;
     }
 
-    /** Width of a character in parts of the letter size. */
-    static double width(int c) {
-        int place = c - ' ';
-        return place >= 0 && place < WIDTHS.length ? WIDTHS[place] / 1000.0 : c > 0x2E7F ? 1.0 : 0.6;
+    /** Width of a word in parts of the letter size. */
+    static double width(String word) {
+        int thousandths = 0;
+        for (int i = 0; i < word.length(); i += Character.charCount(word.codePointAt(i))) {
+            int letter = word.codePointAt(i);
+            int place = letter - ' ';
+            thousandths += place >= 0 && place < WIDTHS.length ? WIDTHS[place] : letter > 0x2E7F ? 1000 : 600;
+        }
+        return thousandths / 1000.0;
     }
 }

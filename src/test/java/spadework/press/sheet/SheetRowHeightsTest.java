@@ -26,7 +26,7 @@ class SheetRowHeightsTest {
                             .toList();
             assertThat(metrics).hasSize(93);
             assertThat(metrics)
-                    .allSatisfy(one -> assertThat(SheetRowHeights.width(one.getCharacterCode()))
+                    .allSatisfy(one -> assertThat(SheetRowHeights.width(Character.toString(one.getCharacterCode())))
                             .as(one.getName())
                             .isEqualTo(one.getWx() / 1000.0));
         }
