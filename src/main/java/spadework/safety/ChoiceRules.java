@@ -35,13 +35,16 @@ final class ChoiceRules implements Rule {
             "what", considered.candidate().what(),
             "level", considered.candidate().level().levelText(),
             "distance", considered.candidate().distance().text(),
-            "available", Amounts.feet(considered.available().number()),
+            "available", Amounts.feet(Math.abs(considered.available().number())),
             "needed", Amounts.feet(considered.needed().number()),
             "permission", considered.candidate().permission().orElse("no permission named")
         };
         String label = considered.candidate().label();
         if (considered.falls() && sump) {
             return advise("candidate-spares-pump", label, LeastSlope.SOLID_SOURCE, values);
+        }
+        if (considered.available().number() < 0) {
+            return advise("candidate-higher", label, LeastSlope.SOLID_SOURCE, values);
         }
         return considered.falls()
                 ? advise("candidate-falls", label, LeastSlope.SOLID_SOURCE, values)

@@ -27,6 +27,8 @@ class ChoiceRulesTest {
             49, 91.20, false, candidate-too-high
             48, 91.20, true,  candidate-spares-pump
             48, 91.21, true,  candidate-too-high
+            48, 91.70, true,  candidate-too-high
+            48, 91.71, true,  candidate-higher
             """)
     void candidate(double distance, double level, boolean sump, String expected) {
         WaterJob job = new WaterJob().candidate("P1", distance, level);
@@ -37,6 +39,13 @@ class ChoiceRulesTest {
         assertThat(Checked.ids(job))
                 .filteredOn(id -> id.startsWith("candidate"))
                 .containsExactly(expected);
+    }
+
+    /** A fall below nothing is said in words, with the figure by which the place is too high. */
+    @Test
+    void aPlaceAboveTheDrainIsHigherAndHasNoNegativeFall() {
+        var found = Checked.only(new WaterJob().candidate("P1", 48, 93.7), "candidate-higher");
+        assertThat(found.values()).containsEntry("available", "2 ft");
     }
 
     @Test

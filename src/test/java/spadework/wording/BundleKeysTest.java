@@ -37,6 +37,7 @@ class BundleKeysTest {
     /** Findings of the rules that the scope leaves to the office: advice on the design, and what the office prices. */
     private static final Set<String> OFFICE_FINDINGS = Set.of(
             "candidate-falls",
+            "candidate-higher",
             "candidate-spares-pump",
             "candidate-too-high",
             "dig-as-one",

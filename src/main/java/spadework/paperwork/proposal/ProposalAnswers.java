@@ -3,6 +3,7 @@ package spadework.paperwork.proposal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import spadework.contract.PricedOption;
 import spadework.job.Job;
 import spadework.job.OutletKind;
@@ -47,7 +48,8 @@ final class ProposalAnswers {
             ways.add(way("pump"));
         }
         boolean tooHigh = dossier.findings().site().stream()
-                .anyMatch(finding -> finding.id().equals("candidate-too-high"));
+                .anyMatch(finding ->
+                        Set.of("candidate-too-high", "candidate-higher").contains(finding.id()));
         if (pumped && tooHigh) {
             ways.add(way("daylight"));
         }
