@@ -64,7 +64,7 @@ class ArchitectureTest {
       ground               | measure working job pricebook trench water
       takeoff.wall         | measure working job pricebook trench ground
       takeoff              | measure working job company pricebook trench water ground takeoff.wall
-      schedule             | measure finding working job company pricebook law takeoff
+      schedule             | measure finding working job company pricebook law trench takeoff
       place                | measure wording job takeoff
       safety.way           | measure finding job ground place
       safety               | measure finding working job pricebook trench water.flow water ground takeoff.wall takeoff safety.way
@@ -87,12 +87,12 @@ class ArchitectureTest {
       paperwork.work       | measure working job pricebook trench water.flow water ground takeoff.wall takeoff contract drawing.shape drawing.section drawing.profile paperwork
       paperwork.letter     | job company paperwork paperwork.part
       paperwork.proposal   | measure money finding job company pricebook law takeoff schedule pricing contract drawing.shape paperwork paperwork.part paperwork.work
-      paperwork.scope      | measure finding job pricebook trench water ground takeoff.wall takeoff schedule safety drawing.shape paperwork paperwork.part paperwork.work
+      paperwork.scope      | measure finding job pricebook trench water ground takeoff.wall takeoff schedule safety.way safety drawing.shape paperwork paperwork.part paperwork.work
       paperwork.contract   | measure money finding wording job company pricebook law schedule safety pricing contract drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure wording job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
       paperwork.billing    | measure money job company law law.release pricing contract billing paperwork paperwork.part
-      paperwork.crew       | measure finding wording job company pricebook trench takeoff schedule safety paperwork paperwork.part paperwork.work
+      paperwork.crew       | measure finding wording job company pricebook trench takeoff schedule safety.way safety paperwork paperwork.part paperwork.work
       paperwork.buying     | measure money finding wording job pricebook trench buying paperwork paperwork.part
       drawing.chart        | drawing.shape
       paperwork.season     | money company bids feedback drawing.shape drawing.chart paperwork paperwork.part season

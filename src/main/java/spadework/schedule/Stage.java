@@ -27,7 +27,12 @@ public enum Stage {
     /** Bed, pipe, stone around it and fabric. */
     DRAIN(WorkStep.DRAIN, Path.WHOLE_JOB),
     FLOW_TEST(WorkStep.DRAIN, Path.WHOLE_JOB),
+    /** The trenches at the walls. */
     BACKFILL(WorkStep.BACKFILL, Path.WHOLE_JOB),
+    /** Roof lines over a dug wall: laid in its fill, tested, and covered. */
+    ROOF_OVER(WorkStep.BACKFILL, Path.WHOLE_JOB),
+    /** The trenches away from the walls. */
+    FILL_PIPES(WorkStep.BACKFILL, Path.WHOLE_JOB),
     IMPORT(WorkStep.RESTORE, Path.WHOLE_JOB),
     GRADE(WorkStep.RESTORE, Path.WHOLE_JOB),
     HAUL(WorkStep.RESTORE, Path.WHOLE_JOB),

@@ -1,22 +1,36 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.schedule;
 
+import java.util.EnumSet;
+import java.util.Set;
+import spadework.job.Job;
 import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Section;
 import spadework.pricebook.WorkStep;
+import spadework.takeoff.TakeoffLine;
 
 /** When a line item is done: as it says itself, else by its measure, else by the section it is priced in. */
 public final class Steps {
+    /** What is laid, joined, and tested at a roof line; its own trench is dug with the others. */
+    private static final Set<Measure> LAID =
+            EnumSet.of(Measure.ROOF_PIPE, Measure.ROOF_BEND, Measure.DOWNSPOUT, Measure.FLOW_TEST);
+
     private Steps() {}
+
+    /** When a line of a job's price is done: a roof line over a dug wall once that wall's trench is filled. */
+    public static Stage stage(Job job, LineItem item, TakeoffLine line) {
+        boolean over = item.follows().filter(LAID::contains).isPresent() && RoofOverWall.isAt(job, line);
+        return over ? Stage.ROOF_OVER : stage(item, line.section().kind());
+    }
 
     public static WorkStep of(LineItem item, Section section) {
         return item.step().orElseGet(() -> byMeasure(item, section).step());
     }
 
     /** The stage within that step; where the item names another step than its measure has, the usual one there. */
-    public static Stage stage(LineItem item, Section section) {
+    private static Stage stage(LineItem item, Section section) {
         Stage usual = byMeasure(item, section);
         return item.step().filter(step -> step != usual.step()).map(Steps::of).orElse(usual);
     }
@@ -24,11 +38,16 @@ public final class Steps {
     /** What digs is done with the digging, whatever it is put in for. */
     private static Stage byMeasure(LineItem item, Section section) {
         boolean digs = item.labor().flatMap(Labor::digs).isPresent();
-        return item.follows().map(measure -> of(item, measure)).orElseGet(() -> digs ? Stage.DIG : of(of(section)));
+        return item.follows()
+                .map(measure -> of(item, measure, section))
+                .orElseGet(() -> digs ? Stage.DIG : of(of(section)));
     }
 
-    /** Concrete is broken out where the trench is dug and poured when the ground is put back. */
-    private static Stage of(LineItem item, Measure measure) {
+    /** Concrete is broken out where the trench is dug and poured when the ground is put back; pipes are filled last. */
+    private static Stage of(LineItem item, Measure measure, Section section) {
+        if (measure == Measure.BACKFILL && section != Section.WALL) {
+            return Stage.FILL_PIPES;
+        }
         return measure == Measure.CONCRETE && item.material().isPresent() ? Stage.POUR : of(measure);
     }
 

@@ -81,7 +81,7 @@ final class WorkPlacing {
                 .filter(machine -> digs || company.diggers().containsKey(machine))
                 .ifPresent(diggers::add);
         double of = CrewHours.number(company, labor, line.quantity(), line.stretches());
-        Stage stage = Steps.stage(item, line.section().kind());
+        Stage stage = Steps.stage(job, item, line);
         hours.merge(new Key(stage, place(stage, line), labor.crew(), labor.machine()), of, Double::sum);
     }
 

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import spadework.job.FinishSystem;
+import spadework.job.Job;
 import spadework.job.OutletKind;
 import spadework.job.Wall;
 import spadework.office.Bid;
@@ -29,6 +30,7 @@ import spadework.paperwork.scope.WallSteps;
 import spadework.paperwork.work.DigWork;
 import spadework.paperwork.work.DigWorks;
 import spadework.pricebook.Section;
+import spadework.schedule.RoofOverWall;
 import spadework.takeoff.TakeoffLine;
 
 /** What is sold is done, and what is done is sold or included: over every sample and jobs by seed. */
@@ -190,8 +192,11 @@ class ScopeStepsTest {
         String test = text(steps.pipes().stream()
                 .filter(step -> step.kind() == StepKind.HOLD_3)
                 .toList());
+        Job job = bid.dossier().job();
         assertThat(test.contains("downspout"))
-                .isEqualTo(!bid.dossier().job().water().roofLines().isEmpty());
+                .isEqualTo(job.water().roofLines().stream().anyMatch(line -> !RoofOverWall.isOver(job, line)));
+        assertThat(text(of(steps.pipes(), StepKind.ROOF_OVER)).contains("downspout"))
+                .isEqualTo(job.water().roofLines().stream().anyMatch(line -> RoofOverWall.isOver(job, line)));
     }
 
     private static List<String> kinds(ScopeStep step) {

@@ -17,6 +17,8 @@ import spadework.paperwork.work.DigWorks;
 import spadework.pricebook.Measure;
 import spadework.pricebook.WorkStep;
 import spadework.schedule.CrewCalendar;
+import spadework.schedule.RoofOverWall;
+import spadework.schedule.Stage;
 import spadework.schedule.WorkDay;
 import spadework.wording.Language;
 import spadework.wording.Wording;
@@ -49,13 +51,13 @@ final class CrewDays {
     }
 
     /** Days in a row with the same words as one; what has to be there first comes before them. */
-    List<CrewSheet.Stretch> plan(List<CrewSheet.Day> days, boolean letterFirst) {
+    List<CrewSheet.Stretch> plan(List<CrewSheet.Day> days, List<String> before) {
         List<CrewSheet.Stretch> plan = new ArrayList<>();
-        if (letterFirst) {
+        for (String one : before) {
             plan.add(new CrewSheet.Stretch(
                     WORDS.in(language).get("plan.before"),
                     "",
-                    WORDS.in(language).get("plan.letter"),
+                    WORDS.in(language).get("plan." + one),
                     false));
         }
         for (int from = 0; from < days.size(); ) {
@@ -113,11 +115,37 @@ final class CrewDays {
         return switch (step) {
             case PIPES -> pipes(day);
             case DRAIN -> drain();
+            case BACKFILL -> fill(day);
             default -> Stream.of(WORDS.in(language).get("step." + PaperWords.key(step.name())));
         };
     }
 
+    /** The trenches at the walls, the roof lines that lie in their fill, the trenches away from them. */
+    private Stream<String> fill(WorkDay day) {
+        Job job = dossier.job();
+        return Stream.of(
+                        isOn(day, Stage.BACKFILL)
+                                ? Stream.of(WORDS.in(language).get("step.backfill"))
+                                : Stream.<String>empty(),
+                        isOn(day, Stage.ROOF_OVER)
+                                ? job.water().roofLines().stream()
+                                        .filter(line -> RoofOverWall.isOver(job, line))
+                                        .map(line -> pipe("roof-over", line.label()))
+                                : Stream.<String>empty(),
+                        isOn(day, Stage.FILL_PIPES)
+                                ? Stream.of(WORDS.in(language).get("step.fill-pipes"))
+                                : Stream.<String>empty())
+                .flatMap(part -> part);
+    }
+
+    private static boolean isOn(WorkDay day, Stage stage) {
+        return day.parts().stream().anyMatch(part -> part.stage() == stage);
+    }
+
     private Stream<String> pipes(WorkDay day) {
+        if (!isOn(day, Stage.PIPES)) {
+            return Stream.of(WORDS.in(language).get("pipe-day.trench"));
+        }
         Water water = dossier.job().water();
         List<String> sumps = water.outlets().stream()
                 .filter(outlet -> outlet.kind() == OutletKind.SUMP)
@@ -127,7 +155,9 @@ final class CrewDays {
         return Stream.of(
                         sumps.stream().map(sump -> pipe("sump", sump)),
                         water.mains().stream().map(main -> pipe("main", main.label())),
-                        water.roofLines().stream().map(line -> pipe("roof-line", line.label())),
+                        water.roofLines().stream()
+                                .filter(line -> !RoofOverWall.isOver(dossier.job(), line))
+                                .map(line -> pipe("roof-line", line.label())),
                         sumps.stream().map(sump -> pipe("discharge", sump)),
                         last ? sumps.stream().map(sump -> pipe("power", sump)) : Stream.<String>empty())
                 .flatMap(part -> part);

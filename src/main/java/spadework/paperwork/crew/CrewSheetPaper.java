@@ -17,6 +17,7 @@ import spadework.paperwork.part.MarkedLine;
 import spadework.paperwork.part.MarkedLines;
 import spadework.paperwork.part.PaperHeads;
 import spadework.safety.LadderRule;
+import spadework.safety.way.NearLine;
 import spadework.schedule.CrewCalendar;
 import spadework.trench.Bank;
 import spadework.trench.SlopeTable;
@@ -114,7 +115,7 @@ public final class CrewSheetPaper {
                 new CrewTrenches(dossier, language).all(),
                 new CrewEdges(dossier.job(), language).all(),
                 days,
-                plan.plan(days, stops.isLetterFirst()),
+                plan.plan(days, stops.first()),
                 DayForm.in(language),
                 LogGrid.of(
                         log.stream().filter(part -> part.kind() == LogKind.WALL).toList()),
@@ -140,7 +141,8 @@ public final class CrewSheetPaper {
                                 LadderRule.WITHIN.text(),
                                 LadderRule.FROM.text(),
                                 LadderRule.ABOVE_EDGE.text(),
-                                TrenchLimits.SPOIL_BACK.text()));
+                                TrenchLimits.SPOIL_BACK.text(),
+                                NearLine.ZONE.text()));
         say.put(
                 "edges-are",
                 WORDS.in(language)

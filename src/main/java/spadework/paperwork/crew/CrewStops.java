@@ -15,6 +15,7 @@ import spadework.job.AcceptedStop;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.part.FindingNote;
 import spadework.paperwork.part.FindingNotes;
+import spadework.safety.way.NearLine;
 import spadework.wording.Language;
 import spadework.wording.Wording;
 
@@ -45,6 +46,9 @@ final class CrewStops {
         if (isLetterFirst()) {
             stops.add(letter());
         }
+        if (isTicketFirst()) {
+            stops.add(ticket());
+        }
         found().filter(finding -> PIT.contains(finding.id())).map(this::pit).forEach(stops::add);
         FindingNotes.forCrew(dossier).stream()
                 .filter(note -> note.severity().equals("stop"))
@@ -59,6 +63,31 @@ final class CrewStops {
     /** Whether nobody digs before an engineer has written. */
     boolean isLetterFirst() {
         return letters().findAny().isPresent();
+    }
+
+    /** Whether nobody digs before utilities are marked: no ticket was written down. */
+    boolean isTicketFirst() {
+        return found().anyMatch(finding -> finding.id().equals("locate-missing"));
+    }
+
+    /** What has to be there before anybody digs, as the plan of the days calls it. */
+    List<String> first() {
+        List<String> first = new ArrayList<>();
+        if (isLetterFirst()) {
+            first.add("letter");
+        }
+        if (isTicketFirst()) {
+            first.add("ticket");
+        }
+        return first;
+    }
+
+    private CrewStop ticket() {
+        Wording said = WORDS.in(language);
+        return new CrewStop(
+                said.get("stop.ticket", NearLine.ZONE.text()),
+                List.of(said.get("ticket.number"), said.get("ticket.answered")),
+                List.of(said.get("ticket.marks")));
     }
 
     private Stream<Finding> found() {

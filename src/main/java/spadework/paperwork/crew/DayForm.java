@@ -29,7 +29,7 @@ public record DayForm(List<String> hazards, String none, List<String> guards) {
                         .map(hazard -> WORDS.in(language).get("hazard." + hazard))
                         .toList(),
                 WORDS.in(language).get("hazard." + "none"),
-                Stream.of("back", "ladder", "air", "protection")
+                Stream.of("back", "ladder", "air", "protection", "marks")
                         .map(guard -> WORDS.in(language).get("guard." + guard))
                         .toList());
     }

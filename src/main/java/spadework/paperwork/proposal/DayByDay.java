@@ -14,6 +14,7 @@ import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.pricebook.WorkStep;
 import spadework.schedule.CrewCalendar;
+import spadework.schedule.Stage;
 import spadework.schedule.WorkDay;
 
 /**
@@ -50,7 +51,7 @@ public record DayByDay(List<DayRow> rows, String weather) {
                     calendar.days().stream()
                             .filter(day -> day.steps().contains(step))
                             .toList(),
-                    key(step, dossier),
+                    key(step, calendar, dossier),
                     terms);
         }
         for (WaitFor what : WaitFor.values()) {
@@ -66,7 +67,7 @@ public record DayByDay(List<DayRow> rows, String weather) {
     }
 
     /** What is said of a step: of one wall or of several, and of what goes on them. */
-    private static String key(WorkStep step, Dossier dossier) {
+    private static String key(WorkStep step, CrewCalendar calendar, Dossier dossier) {
         List<Wall> walls = dossier.job().walls();
         String key = "day." + PaperWords.key(step.name());
         if (step == WorkStep.COAT) {
@@ -77,8 +78,18 @@ public record DayByDay(List<DayRow> rows, String weather) {
             }
             key += "." + PaperWords.key(systems.iterator().next().name());
         }
+        if (step == WorkStep.BACKFILL && has(calendar, Stage.ROOF_OVER)) {
+            return key + ".roof";
+        }
+        if (step == WorkStep.PIPES && !has(calendar, Stage.PIPES)) {
+            return key + ".trench";
+        }
         boolean told = walls.size() > 1 && dossier.terms().find(key + ".walls").isPresent();
         return told ? key + ".walls" : key;
+    }
+
+    private static boolean has(CrewCalendar calendar, Stage stage) {
+        return calendar.days().stream().flatMap(day -> day.parts().stream()).anyMatch(part -> part.stage() == stage);
     }
 
     private static void add(TreeMap<Integer, List<DayRow>> rows, List<WorkDay> days, String key, PaperWords terms) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import spadework.ground.RunOverlap;
 import spadework.job.Job;
 import spadework.job.OutletKind;
 import spadework.job.PitPlace;
@@ -18,6 +17,7 @@ import spadework.paperwork.part.MarkedLine;
 import spadework.paperwork.part.MarkedLines;
 import spadework.paperwork.work.DigWork;
 import spadework.paperwork.work.DigWorks;
+import spadework.schedule.RoofOverWall;
 
 /** The steps at pipes, outlets and ground. The water test stands before anything is filled. */
 final class PipePage {
@@ -37,13 +37,7 @@ final class PipePage {
         MarkedLines.atPipes(dossier).forEach(this::line);
         trenches();
         texts.sold(StepKind.MAIN, "", "labels", labels(job.water().mains()));
-        boolean over = job.water().roofLines().stream()
-                .anyMatch(line -> RunOverlap.ofRoofLine(job, line).isPresent());
-        texts.sold(
-                StepKind.ROOF_LINE,
-                over ? ".over" : "",
-                "labels",
-                labels(job.water().roofLines()));
+        texts.sold(StepKind.ROOF_LINE, "", "labels", labels(roofLines(false)));
         texts.sold(StepKind.DOWNSPOUTS, "");
         texts.sold(StepKind.OUTLET, several(OutletKind.DAYLIGHT), "outlets", outlets(OutletKind.DAYLIGHT));
         texts.sold(StepKind.STORM, "", "outlets", outlets(OutletKind.APPROVED_STORM));
@@ -54,6 +48,7 @@ final class PipePage {
         }
         texts.sold(StepKind.CLEANOUTS, "");
         test();
+        roofOver();
         texts.sold(StepKind.FILL_PIPES, "");
         ground();
         return texts.with(StepPage.PIPES);
@@ -146,13 +141,32 @@ final class PipePage {
         }
         List<StepEvidence> evidence = new ArrayList<>();
         job.water().drains().forEach(drain -> evidence.add(minutes(drain.label())));
-        job.water().roofLines().forEach(line -> evidence.add(minutes(line.label())));
+        roofLines(false).forEach(line -> evidence.add(minutes(line.label())));
         evidence.add(StepEvidence.photo(texts.text("scope.photo.outlet")));
         evidence.add(StepEvidence.initials(texts.text("scope.contractor")));
         evidence.add(StepEvidence.initials(texts.text("scope.homeowner")));
         boolean sump = job.water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP);
-        String roof = job.water().roofLines().isEmpty() ? "" : ".roof";
+        String roof = roofLines(false).isEmpty() ? "" : ".roof";
         texts.add(StepKind.HOLD_3, (sump ? ".sump" : "") + roof, evidence);
+    }
+
+    /** Over a dug wall a roof line lies in the fill, over a drain that passed its test; it is tested by itself. */
+    private void roofOver() {
+        List<SolidRun> over = roofLines(true);
+        if (!over.isEmpty()) {
+            texts.add(
+                    StepKind.ROOF_OVER,
+                    "",
+                    over.stream().map(line -> minutes(line.label())).toList(),
+                    "labels",
+                    labels(over));
+        }
+    }
+
+    private List<SolidRun> roofLines(boolean over) {
+        return job.water().roofLines().stream()
+                .filter(line -> RoofOverWall.isOver(job, line) == over)
+                .toList();
     }
 
     private StepEvidence minutes(String label) {
@@ -163,12 +177,12 @@ final class PipePage {
         Restoration after = job.restoration();
         texts.sold(StepKind.IMPORT, "");
         texts.sold(StepKind.REGRADE, "", "length", after.regrade().text());
+        texts.add(StepKind.HAUL, texts.isSold(StepKind.HAUL) ? "" : ".waste", List.of());
         texts.sold(StepKind.CONCRETE_BACK, "");
-        texts.sold(StepKind.PLANTS_BACK, "", "count", Integer.toString(after.plants()));
         texts.sold(StepKind.TOPSOIL, "", "depth", after.topsoilDepth().text());
+        texts.sold(StepKind.PLANTS_BACK, "", "count", Integer.toString(after.plants()));
         texts.sold(StepKind.SEED, "");
         texts.sold(StepKind.SOD, "");
-        texts.add(StepKind.HAUL, texts.isSold(StepKind.HAUL) ? "" : ".waste", List.of());
         texts.sold(StepKind.PHOTOS, "");
         texts.add(StepKind.CLEAN_UP, "", List.of());
     }

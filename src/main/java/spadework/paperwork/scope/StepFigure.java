@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import spadework.ground.StoneProfile;
 import spadework.measure.Length;
 import spadework.safety.LadderRule;
+import spadework.safety.way.NearLine;
 import spadework.takeoff.FabricRule;
 import spadework.takeoff.GroundTakeoff;
 import spadework.trench.Bank;
@@ -15,6 +16,8 @@ import spadework.water.SumpDesign;
 
 /** Lengths that the steps name, each with where it stands; the words call them by their names. */
 public enum StepFigure {
+    /** So far on each side of a mark nobody digs with a machine. */
+    HAND_ZONE(NearLine.ZONE, "state one-call laws: 18 in each side (Colorado) to 24 in (New York)"),
     SPOIL_BACK(TrenchLimits.SPOIL_BACK, "29 CFR 1926.651(j)(2) (T-17)"),
     /** A trench this deep or deeper has a ladder in it. */
     LADDER_FROM(LadderRule.FROM, "29 CFR 1926.651(c)(2) (T-15)"),

@@ -13,6 +13,7 @@ import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Section;
 import spadework.pricebook.WorkStep;
+import spadework.schedule.Stage;
 import spadework.schedule.Steps;
 import spadework.takeoff.TakeoffLine;
 
@@ -98,6 +99,9 @@ final class StepLines {
         boolean byQuantity = measure.isPresent()
                 && measure.get() != Measure.JOB
                 && line.from().isPresent();
+        if (byQuantity && Steps.stage(dossier.job(), item, line) == Stage.ROOF_OVER) {
+            return Set.of(ROOF_OVER);
+        }
         if (byQuantity) {
             return kinds(measure.get(), line.section().kind());
         }

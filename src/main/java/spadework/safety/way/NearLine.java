@@ -33,7 +33,7 @@ public final class NearLine {
      * So far from a line everything is dug by hand: the widest zone beside a mark that was read, 24 in each side (New
      * York).
      */
-    static final Length ZONE = Length.ofInches(24);
+    public static final Length ZONE = Length.ofInches(24);
 
     /** Ends of walls that lie nearer to each other make one trench, feet; common practice, no source. */
     private static final double TOUCHING = 1;
