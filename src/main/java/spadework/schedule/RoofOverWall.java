@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.schedule;
 
-import java.util.Optional;
 import spadework.job.BesideWall;
 import spadework.job.Downspout;
 import spadework.job.HousePlace;
@@ -33,13 +32,14 @@ public final class RoofOverWall {
                 && (line.beside().map(BesideWall::wall).isPresent()
                         || job.water().downspouts().stream()
                                 .filter(downspout -> downspout.into().equals(line.label()))
-                                .map(Downspout::place)
-                                .anyMatch(place -> place.isEmpty() || isBeforeADugWall(job, place)));
+                                .anyMatch(downspout -> isBeforeADugWall(job, downspout)));
     }
 
-    private static boolean isBeforeADugWall(Job job, Optional<HousePlace> place) {
-        return job.walls().stream()
-                .anyMatch(wall -> place.filter(spot -> isBefore(wall, spot)).isPresent());
+    private static boolean isBeforeADugWall(Job job, Downspout downspout) {
+        return downspout
+                .place()
+                .map(spot -> job.walls().stream().anyMatch(wall -> isBefore(wall, spot)))
+                .orElse(true);
     }
 
     private static boolean isBefore(Wall wall, HousePlace spot) {
