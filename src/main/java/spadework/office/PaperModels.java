@@ -40,7 +40,7 @@ public final class PaperModels {
     private final Bid bid;
     private final List<Sheet> sheets = new ArrayList<>();
 
-    /** More walls than that are read off a plan on a page of its own. */
+    /** More walls than that are read off a larger plan. */
     private static final int MANY_WALLS = 6;
 
     /** Plans by language and by the very job that they show: several papers of a bid show the same one. */
@@ -166,8 +166,11 @@ public final class PaperModels {
                         ContractPaper.of(contracted, words(PaperKind.CONTRACT, bid.proposed()), plan),
                         "plan",
                         drawn(plan),
-                        "planPage",
-                        planPage(contracted),
+                        "planAcross",
+                        hasManyWalls(contracted)
+                                ? drawn(PlanSketch.acrossThePage(
+                                        contracted.job(), contracted.terms().language()))
+                                : "",
                         "specimen",
                         CertificatePaper.specimen(contracted, plan)));
     }
@@ -222,9 +225,13 @@ public final class PaperModels {
 
     /** The plan once more, for a page of its own, where it shows many walls; else nothing. */
     private String planPage(Dossier dossier) {
-        return dossier.job().walls().size() > MANY_WALLS
+        return hasManyWalls(dossier)
                 ? drawn(PlanSketch.onItsOwnPage(dossier.job(), dossier.terms().language()))
                 : "";
+    }
+
+    private static boolean hasManyWalls(Dossier dossier) {
+        return dossier.job().walls().size() > MANY_WALLS;
     }
 
     private Scene plan(Dossier dossier) {

@@ -11,6 +11,7 @@ import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.PriceBook;
 import spadework.takeoff.NetMaterial;
+import spadework.takeoff.Stretch;
 
 /** What so much of one line item would be sold for by itself, rounded up to the company's step. */
 public final class ItemPrice {
@@ -22,9 +23,16 @@ public final class ItemPrice {
      * @param quantity in the unit of the item, above 0
      */
     public static Dollars of(LineItem item, BigDecimal quantity, Company company, PriceBook book) {
-        return Selling.price(
-                        company.priceRules(),
-                        direct(item, quantity, company, book).exact())
+        return sold(company, direct(item, quantity, company, book));
+    }
+
+    /** The price of one unit where its work is slowed by those conditions. */
+    static Dollars slowed(LineItem item, Company company, PriceBook book, List<Stretch> stretches) {
+        return sold(company, direct(item, BigDecimal.ONE, company, book, stretches));
+    }
+
+    private static Dollars sold(Company company, Dollars direct) {
+        return Selling.price(company.priceRules(), direct.exact())
                 .toStep(company.priceRules().step(), RoundingMode.CEILING);
     }
 
@@ -34,11 +42,16 @@ public final class ItemPrice {
      * @param quantity in the unit of the item, above 0
      */
     public static Dollars direct(LineItem item, BigDecimal quantity, Company company, PriceBook book) {
+        return direct(item, quantity, company, book, List.of());
+    }
+
+    private static Dollars direct(
+            LineItem item, BigDecimal quantity, Company company, PriceBook book, List<Stretch> stretches) {
         Dollars material = item.material()
                 .map(one -> material(one, NetMaterial.of(book, item, quantity)))
                 .orElse(Dollars.ZERO);
         Direct direct = new Direct(company);
-        return direct.of(item, quantity, direct.hours(item, quantity, List.of()), material)
+        return direct.of(item, quantity, direct.hours(item, quantity, stretches), material)
                 .direct();
     }
 

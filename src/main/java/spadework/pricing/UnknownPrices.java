@@ -17,10 +17,12 @@ import spadework.money.ExactDollars;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.schedule.DayQuantities;
+import spadework.takeoff.Conditions;
+import spadework.takeoff.Stretch;
 
 /**
  * Unit prices for what nobody can see before digging, by the same path as every other price, rounded up to the
- * company's step. More wall and more depth are priced by measuring the job once more with more of it.
+ * company's step; work that may be needed anywhere is slowed by all that slows work at any wall. More wall and more depth are priced by measuring the job once more with more of it.
  */
 final class UnknownPrices {
     /** Enough wall that whole packages and loads no longer move the price of a foot. */
@@ -44,10 +46,11 @@ final class UnknownPrices {
                     .findFirst()
                     .ifPresent(wall -> prices.addAll(wallPrices(job, company, book, wall, now)));
         }
+        List<Stretch> anywhere = Conditions.anywhere(job);
         book.items().values().stream()
                 .filter(LineItem::unknown)
                 .sorted(Comparator.comparing(LineItem::code))
-                .map(item -> itemPrice(item, company, book))
+                .map(item -> itemPrice(item, company, book, anywhere))
                 .forEach(prices::add);
         return prices;
     }
@@ -83,13 +86,13 @@ final class UnknownPrices {
         return Selling.price(company.priceRules(), LineCost.direct(costs));
     }
 
-    private static UnitPrice itemPrice(LineItem item, Company company, PriceBook book) {
+    private static UnitPrice itemPrice(LineItem item, Company company, PriceBook book, List<Stretch> stretches) {
         return new UnitPrice(
                 item.code(),
                 item.name(),
                 item.homeowner(),
                 item.unit(),
-                ItemPrice.of(item, BigDecimal.ONE, company, book));
+                ItemPrice.slowed(item, company, book, stretches));
     }
 
     private static Dollars roundedUp(ExactDollars price, Company company) {

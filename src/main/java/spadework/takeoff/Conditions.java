@@ -69,6 +69,14 @@ public final class Conditions {
         };
     }
 
+    /** All that slows work beside any wall of the job: for work of which nobody knows yet where it will be. */
+    public static List<Stretch> anywhere(Job job) {
+        return Stretch.whole(job.walls().stream()
+                .flatMap(wall -> at(job, wall).stream())
+                .distinct()
+                .toList());
+    }
+
     private static List<WorkCondition> onTheGround(Job job, Wall wall) {
         return at(job, wall).stream()
                 .filter(condition -> condition != WorkCondition.DEEP)

@@ -9,12 +9,18 @@ import java.math.RoundingMode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import spadework.company.Company;
+import spadework.company.Slowdown;
+import spadework.company.WorkCondition;
 import spadework.job.Access;
 import spadework.job.Digging;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Jobs;
+import spadework.job.Seepage;
 import spadework.job.Side;
+import spadework.job.Soil;
+import spadework.job.SoilType;
+import spadework.job.Texture;
 import spadework.job.Wall;
 import spadework.job.WallPlace;
 import spadework.job.Water;
@@ -92,6 +98,12 @@ class UnknownPricesTest {
                 second(access));
     }
 
+    /** Where nothing slows the work. */
+    private static Job shallowInSand() {
+        return Jobs.job(
+                Jobs.with(Jobs.site(), new Soil(Texture.SAND, Seepage.NONE, SoilType.C)), Jobs.water(), Jobs.deep(3));
+    }
+
     @Test
     void footOfWallAndStepOfDepth() {
         Job job = Jobs.job();
@@ -128,7 +140,7 @@ class UnknownPricesTest {
                 .sorted((a, b) -> a.code().compareTo(b.code()))
                 .toList();
         assertThat(unknown).isNotEmpty();
-        assertThat(quote(Jobs.job()).unitPrices())
+        assertThat(quote(shallowInSand()).unitPrices())
                 .filteredOn(price -> !price.code().startsWith("WALL-"))
                 .isEqualTo(unknown.stream()
                         .map(item -> new UnitPrice(
@@ -138,5 +150,30 @@ class UnknownPricesTest {
                                 item.unit(),
                                 ItemPrice.of(item, BigDecimal.ONE, COMPANY, BOOK)))
                         .toList());
+    }
+
+    /** What may be needed anywhere is priced as slow as the slowest wall: deep, and in wet clay. */
+    @Test
+    void extraDiggingByHandIsSlowedAsDiggingByHandIs() {
+        Job slow = Jobs.job(
+                Jobs.with(Jobs.site(), new Soil(Texture.CLAY, Seepage.FREE, SoilType.C)), Jobs.water(), Jobs.deep(6));
+        LineItem extra = BOOK.get("U-HAND");
+        BigDecimal factor = COMPANY.slowdowns().stream()
+                .filter(one ->
+                        List.of(WorkCondition.DEEP, WorkCondition.WET_CLAY).contains(one.condition()))
+                .map(Slowdown::factor)
+                .reduce(BigDecimal.ONE, BigDecimal::multiply);
+        assertThat(factor).isGreaterThan(BigDecimal.ONE);
+        Direct direct = new Direct(COMPANY);
+        BigDecimal hours = direct.hours(extra, BigDecimal.ONE, List.of()).multiply(factor);
+        assertThat(price(shallowInSand(), "U-HAND")).isEqualTo(ItemPrice.of(extra, BigDecimal.ONE, COMPANY, BOOK));
+        assertThat(price(slow, "U-HAND"))
+                .isEqualTo(Selling.price(
+                                COMPANY.priceRules(),
+                                direct.of(extra, BigDecimal.ONE, hours, Dollars.ZERO)
+                                        .direct()
+                                        .exact())
+                        .toStep(COMPANY.priceRules().step(), RoundingMode.CEILING));
+        assertThat(extra.labor()).isEqualTo(BOOK.get("DIG-HAND").labor());
     }
 }

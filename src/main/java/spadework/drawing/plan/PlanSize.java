@@ -16,6 +16,9 @@ record PlanSize(double width, double leastHeight, double mostHeight, double figu
     /** On a page of its own that lies on its side, letter or A4, under a heading and over a key of several rows. */
     static final PlanSize WHOLE_PAGE = new PlanSize(670, 150, 280, 350);
 
+    /** Across an upright page, over a list of the walls. */
+    static final PlanSize ACROSS_PAGE = new PlanSize(470, 100, 140, 196);
+
     /** The same with the figure that many points lower. */
     PlanSize lowerBy(double points) {
         return new PlanSize(width, leastHeight - points, mostHeight - points, figure - points);

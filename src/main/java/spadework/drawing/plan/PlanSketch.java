@@ -45,6 +45,11 @@ public final class PlanSketch {
         return of(job, AddedParts.NONE, PlanSize.WHOLE_PAGE, language);
     }
 
+    /** Draws a job across an upright page, so that a list of many walls goes below. */
+    public static Scene acrossThePage(Job job, Language language) {
+        return of(job, AddedParts.NONE, PlanSize.ACROSS_PAGE, language);
+    }
+
     /** Draws a job and, dashed, the walls and pipes that its options would add. */
     public static Scene withOptions(Job job, Language language) {
         List<Alteration> options =
