@@ -22,7 +22,8 @@ import spadework.takeoff.Stretch;
 
 /**
  * Unit prices for what nobody can see before digging, by the same path as every other price, rounded up to the
- * company's step; work that may be needed anywhere is slowed by all that slows work at any wall. More wall and more depth are priced by measuring the job once more with more of it.
+ * company's step; work that may be needed anywhere is slowed by all that slows work at any wall. More wall and more
+ * depth are priced by measuring the job once more with more of it.
  */
 final class UnknownPrices {
     /** Enough wall that whole packages and loads no longer move the price of a foot. */
