@@ -41,6 +41,7 @@ public final class ProfileSketchJob {
                 end,
                 startGrade,
                 endGrade,
+                List.of(),
                 Length.ofInches(4),
                 Length.ofInches(4.2));
     }

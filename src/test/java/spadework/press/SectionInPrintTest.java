@@ -72,6 +72,7 @@ class SectionInPrintTest {
                 Optional.of(Length.ofFeet(90)),
                 Optional.empty(),
                 Optional.empty(),
+                List.of(),
                 Length.ofInches(4),
                 Length.ofInches(4.2));
         Scene profile = ProfileSketch.of(

@@ -63,6 +63,7 @@ public record ProfileFrame(double across, double exaggeration, double low, doubl
             for (Optional<Length> grade : List.of(reach.startGrade(), reach.endGrade())) {
                 grade.ifPresent(known -> levels.add(known.feet()));
             }
+            reach.between().forEach(point -> levels.add(point.level().feet()));
         }
         chain.outletLevel().ifPresent(level -> levels.add(level.feet()));
         return levels;

@@ -37,6 +37,12 @@ public final class ProfileInWords {
                     reach.endInvert().map(Length::levelText).orElse(words.notMeasured()),
                     reach.startGrade().map(Length::levelText).orElse(words.notMeasured()),
                     reach.endGrade().map(Length::levelText).orElse(words.notMeasured())));
+            for (GroundPoint point : reach.between()) {
+                text.add(said.get(
+                        "profile-in-words.ground-at-corner",
+                        ProfileWords.station(point.at().feet()),
+                        point.level().levelText()));
+            }
         }
         for (ProfileStation station : ProfileStation.of(chain)) {
             station.cover()

@@ -25,7 +25,7 @@ public final class ProfileLines {
         for (ProfileReach reach : chain.reaches()) {
             double end = feet + reach.length().feet();
             pipe(reach, feet, end, frame, sheet);
-            ground(reach, feet, end, frame, sheet);
+            ground(reach, feet, frame, sheet);
             feet = end;
         }
         chain.outletLevel().ifPresent(level -> outlet(chain.feet(), level.feet(), frame, sheet));
@@ -58,15 +58,23 @@ public final class ProfileLines {
         reach.endInvert().ifPresent(level -> mark(level, end, role, frame, sheet));
     }
 
-    private static void ground(ProfileReach reach, double start, double end, ProfileFrame frame, DrawingSheet sheet) {
-        if (reach.startGrade().isPresent() && reach.endGrade().isPresent()) {
-            Point from = frame.at(start, reach.startGrade().get().feet());
-            Point to = frame.at(end, reach.endGrade().get().feet());
+    /** From corner to corner: at a corner the ground can stand higher or lower than straight between the ends. */
+    private static void ground(ProfileReach reach, double start, ProfileFrame frame, DrawingSheet sheet) {
+        List<GroundPoint> ground = reach.ground();
+        for (int i = 1; i < ground.size(); i++) {
+            Point from = at(ground.get(i - 1), start, frame);
+            Point to = at(ground.get(i), start, frame);
             sheet.line(from, to, Weight.MEDIUM, Role.GROUND, false);
             Hatching.ticks(from, to, -0.7, 0.9, sheet);
         }
+        double end = start + reach.length().feet();
         reach.startGrade().ifPresent(level -> mark(level, start, Role.GROUND, frame, sheet));
+        reach.between().forEach(point -> mark(point.level(), start + point.at().feet(), Role.GROUND, frame, sheet));
         reach.endGrade().ifPresent(level -> mark(level, end, Role.GROUND, frame, sheet));
+    }
+
+    private static Point at(GroundPoint point, double start, ProfileFrame frame) {
+        return frame.at(start + point.at().feet(), point.level().feet());
     }
 
     private static void mark(Length level, double station, Role role, ProfileFrame frame, DrawingSheet sheet) {

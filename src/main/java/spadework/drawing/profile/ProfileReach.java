@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.profile;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import spadework.measure.Length;
 
@@ -13,6 +15,7 @@ import spadework.measure.Length;
  * @param endInvert the same where it leaves
  * @param startGrade level of the ground over the start
  * @param endGrade level of the ground over the end
+ * @param between the ground at corners that it passes, in order; straight lines would miss them
  */
 public record ProfileReach(
         String label,
@@ -22,6 +25,7 @@ public record ProfileReach(
         Optional<Length> endInvert,
         Optional<Length> startGrade,
         Optional<Length> endGrade,
+        List<GroundPoint> between,
         Length insideDiameter,
         Length outsideDiameter) {
 
@@ -34,6 +38,7 @@ public record ProfileReach(
 
     /** @throws IllegalArgumentException if the length is not above zero */
     public ProfileReach {
+        between = List.copyOf(between);
         if (!length.isPositive()) {
             throw new IllegalArgumentException("a reach must have a length");
         }
@@ -52,6 +57,18 @@ public record ProfileReach(
     private Length cover(Length grade, Length invert) {
         double top = (insideDiameter.feet() + outsideDiameter.feet()) / 2;
         return grade.minus(invert).minus(Length.ofFeet(top));
+    }
+
+    /** The ground from end to end, with every corner between; empty where it is not known at both ends. */
+    List<GroundPoint> ground() {
+        if (startGrade.isEmpty() || endGrade.isEmpty()) {
+            return List.of();
+        }
+        List<GroundPoint> ground = new ArrayList<>();
+        ground.add(new GroundPoint(Length.ZERO, startGrade.get()));
+        ground.addAll(between);
+        ground.add(new GroundPoint(length, endGrade.get()));
+        return ground;
     }
 
     boolean isLeveled() {

@@ -4,6 +4,7 @@ package spadework.paperwork.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import spadework.drawing.profile.GroundPoint;
 import spadework.drawing.profile.ProfileChain;
 import spadework.drawing.profile.ProfileReach;
 import spadework.drawing.profile.ProfileSketch;
@@ -11,6 +12,7 @@ import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.measure.Length;
 import spadework.paperwork.Dossier;
+import spadework.water.Joint;
 import spadework.water.Network;
 import spadework.water.Reach;
 import spadework.water.ReachKind;
@@ -81,8 +83,18 @@ public final class ProfileDrawings {
                 end.invert(),
                 start.ground(),
                 end.ground(),
+                corners(reach),
                 reach.pipe().inside(),
                 reach.pipe().outside());
+    }
+
+    /** The ground at the places that a drain passes between its ends. */
+    private static List<GroundPoint> corners(Reach reach) {
+        List<Station> stations = reach.stations();
+        return stations.subList(1, stations.size() - 1).stream()
+                .filter(station -> station.joints().contains(Joint.BEND))
+                .flatMap(station -> station.ground().map(level -> new GroundPoint(station.at(), level)).stream())
+                .toList();
     }
 
     /** A drain that is teed in the middle has two reaches; each says from which end its water comes. */

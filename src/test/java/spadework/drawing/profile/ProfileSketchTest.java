@@ -49,6 +49,33 @@ class ProfileSketchTest {
                 .isCloseTo(4 * upright, within(0.5));
     }
 
+    /** Straight from end to end the ground would be drawn at 96; at the corner it stands 2 ft higher. */
+    @Test
+    void theGroundIsDrawnFromCornerToCorner() {
+        ProfileReach ends = reach("D1", Kind.DRAIN, 40, level(92.5), level(92.1), level(96), level(96));
+        ProfileReach bent = new ProfileReach(
+                ends.label(),
+                ends.kind(),
+                ends.length(),
+                ends.startInvert(),
+                ends.endInvert(),
+                ends.startGrade(),
+                ends.endGrade(),
+                List.of(new GroundPoint(Length.ofFeet(10), Length.ofFeet(98))),
+                ends.insideDiameter(),
+                ends.outsideDiameter());
+        Scene scene = ProfileSketch.of(chain(bent), Language.ENGLISH);
+
+        double across = SectionGeometryTest.scale(scene);
+        List<Line> ground = pipes(scene, Role.GROUND);
+        assertThat(ground).hasSize(2);
+        assertThat(ground.get(0).x2() - ground.get(0).x1()).isCloseTo(10 * across, within(0.5));
+        assertThat(ground.get(0).y1() - ground.get(0).y2()).isCloseTo(2 * across * times(scene), within(0.5));
+        assertThat(ground.get(1).x1()).isEqualTo(ground.get(0).x2());
+        assertThat(ground.get(1).y2()).isCloseTo(ground.get(0).y1(), within(0.01));
+        assertThat(scene.alternative()).contains("At the corner", "98.00 ft");
+    }
+
     @Test
     void theLevelsAtTheSideMeasureTheSameHeights() {
         Scene scene = ProfileSketch.of(ProfileSketchJob.measured(), Language.ENGLISH);
