@@ -69,7 +69,7 @@ public final class DigBodies {
 
     /** The trench of a main; entered unless all of it is dug with a wall's trench or a hole. */
     public static DigBody main(Job job, SolidRun run) {
-        DigBody body = PipeTrench.of(job.site(), BodyKind.MAIN, run);
+        DigBody body = PipeTrench.main(job, run);
         return RunOverlap.ofMain(job, run)
                 .filter(once -> once.isAllOf(body))
                 .map(once -> body.within())

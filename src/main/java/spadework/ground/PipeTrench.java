@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
+import spadework.job.Job;
 import spadework.job.Protection;
 import spadework.job.Site;
 import spadework.job.SolidRun;
@@ -12,6 +14,7 @@ import spadework.job.TrenchSize;
 import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.trench.Bank;
+import spadework.water.DrainGround;
 import spadework.working.Listed;
 
 /** A trench for solid pipe away from the house, as deep as the levels of its pipe and of the ground make it. */
@@ -23,6 +26,24 @@ final class PipeTrench {
     static final TrenchSize USUAL_DISCHARGE = new TrenchSize(Length.ofInches(12), Length.ofInches(18));
 
     private PipeTrench() {}
+
+    /**
+     * The trench of a main. Where its ground at the start and its drain's there were shot at two levels, it is as deep
+     * as from the higher one until somebody has shot it again.
+     */
+    static DigBody main(Job job, SolidRun main) {
+        return of(job.site(), BodyKind.MAIN, main.withStartGrade(startGrade(job, main)));
+    }
+
+    private static Optional<Length> startGrade(Job job, SolidRun main) {
+        return main.startGrade()
+                .flatMap(own -> Stream.concat(
+                                Stream.of(own),
+                                job.water().drains().stream()
+                                        .filter(drain -> drain.into().equals(main.label()))
+                                        .flatMap(drain -> DrainGround.atTee(job, drain).stream()))
+                        .max(Length::compareTo));
+    }
 
     static DigBody of(Site site, BodyKind kind, SolidRun run) {
         Optional<Double> start =

@@ -42,7 +42,7 @@ public record RunOverlap(Overlap overlap, double areaAtGrade) {
 
     /** Empty where nothing of it is dug already. */
     public static Optional<RunOverlap> ofMain(Job job, SolidRun main) {
-        return shared(PipeTrench.of(job.site(), BodyKind.MAIN, main), DugAlong.main(job, main));
+        return shared(PipeTrench.main(job, main), DugAlong.main(job, main));
     }
 
     /** Empty where nobody says at which dug wall it begins, and no hole takes its end. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import spadework.measure.Length;
 
@@ -14,6 +15,7 @@ import spadework.measure.Length;
  * @param endGrade the same over the end
  * @param beside the wall in whose trench it begins; empty where it begins in the open, or a main at its drain's tee
  */
+@RecordBuilder
 public record SolidRun(
         String label,
         Length length,
@@ -25,4 +27,5 @@ public record SolidRun(
         Optional<Length> endInvert,
         Optional<Length> startGrade,
         Optional<Length> endGrade,
-        Optional<BesideWall> beside) {}
+        Optional<BesideWall> beside)
+        implements SolidRunBuilder.With {}

@@ -24,6 +24,7 @@ public final class Checks {
             new FallRules(),
             new DepthRules(),
             new CornerRules(),
+            new JoinRules(),
             new CoverRules(),
             new LoadRules(),
             new OutletRules(),

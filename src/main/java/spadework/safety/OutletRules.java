@@ -15,6 +15,7 @@ import spadework.job.OutletKind;
 import spadework.job.SolidRun;
 import spadework.measure.Length;
 import spadework.water.Reach;
+import spadework.water.Station;
 
 /** Where the water may go, and whether it gets out there. */
 final class OutletRules implements Rule {
@@ -107,8 +108,35 @@ final class OutletRules implements Rule {
                         .ifPresent(level -> found.addAll(Found.when(
                                 end < level.feet() - LEVELS, below("outlet-below-level", outlet, reach, end, level))));
             });
+            if (outlet.kind() == OutletKind.DAYLIGHT) {
+                found.addAll(ground(outlet, reach));
+            }
         }
         return found;
+    }
+
+    /** A pipe whose bottom lies under the ground at its end silts up and freezes shut: nothing falls out of it. */
+    private static List<Finding> ground(Outlet outlet, Reach reach) {
+        Station end = reach.stations().get(reach.stations().size() - 1);
+        if (end.ground().isEmpty()) {
+            return List.of(must("outlet-ground-unmeasured", outlet.label(), Found.PRACTICE, "run", reach.label()));
+        }
+        Length ground = end.ground().get();
+        return end.invert().stream()
+                .filter(invert -> invert.feet() < ground.feet() - LEVELS)
+                .map(invert -> must(
+                        "outlet-under-ground",
+                        outlet.label(),
+                        Found.PRACTICE,
+                        "run",
+                        reach.label(),
+                        "end",
+                        invert.levelText(),
+                        "ground",
+                        ground.levelText(),
+                        "below",
+                        Amounts.feetUp(ground.feet() - invert.feet())))
+                .toList();
     }
 
     private static Finding below(String id, Outlet outlet, Reach reach, double end, Length level) {

@@ -56,6 +56,19 @@ public final class DrainGround {
         return stations;
     }
 
+    /** The ground over the place where a drain's water leaves it; empty where it was not measured. */
+    public static Optional<Length> atTee(Job job, FootingDrain drain) {
+        return switch (drain.teeAt()) {
+            case START -> drain.startGrade();
+            case END -> drain.endGrade();
+            case MIDDLE -> {
+                double half = DrainLength.of(job, drain).number() / 2;
+                List<Station> toTee = Profile.upTo(stations(job, drain), half);
+                yield toTee.get(toTee.size() - 1).ground();
+            }
+        };
+    }
+
     private static double gain(Job job, Leg leg) {
         return leg.corner().map(corner -> DrainLength.gain(job, corner)).orElse(0.0);
     }

@@ -42,6 +42,37 @@ class OutletRulesTest {
                 .isEqualTo(expected);
     }
 
+    /** The main ends at 91.50 with its bottom. */
+    @ParameterizedTest(name = "{0}, ground at the end {1}: {2}")
+    @CsvSource({
+        "DAYLIGHT,       91.50, ",
+        "DAYLIGHT,       91.51, outlet-under-ground",
+        "DAYLIGHT,       ,      outlet-ground-unmeasured",
+        "APPROVED_STORM, 91.51, "
+    })
+    void aPipeEndsAboveTheGroundAtItsOutlet(OutletKind kind, Double ground, String expected) {
+        WaterJob job = new WaterJob().mainGrade(97.0, ground).outlet(kind, 91.0, 90.5);
+        assertThat(Checked.ids(job))
+                .filteredOn(Set.of("outlet-under-ground", "outlet-ground-unmeasured")::contains)
+                .isEqualTo(expected == null ? List.of() : List.of(expected));
+    }
+
+    @Test
+    void anOutletUnderItsGroundIsToldByHowMuchAndHowToMendIt() {
+        WaterJob job = new WaterJob().mainGrade(97.0, 91.75);
+        assertThat(Checked.described(Checked.only(job, "outlet-under-ground")))
+                .contains("91.50 ft", "91.75 ft", "3 in under the ground", "swale", "further", "move");
+    }
+
+    /** A roof line ends at an outlet as a main does. */
+    @Test
+    void aRoofLineIsHeldToItsGroundToo() {
+        WaterJob job = new WaterJob().mainGrade(97.0, 91.0).roofLine("R1", 40, 95.0, 94.0, 98.0);
+        assertThat(Checked.only(job, "outlet-under-ground").values())
+                .containsEntry("run", "R1")
+                .containsEntry("below", "4 ft");
+    }
+
     @Test
     void drownedOutletIsAStopWithItsCure() {
         var found = Checked.only(new WaterJob().outlet(OutletKind.DAYLIGHT, 91.0, 92.0), "outlet-below-water");

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import spadework.job.FinishSystem;
 import spadework.job.Job;
 import spadework.job.OutletKind;
+import spadework.job.SolidRun;
 import spadework.job.Wall;
 import spadework.office.Bid;
 import spadework.paperwork.scope.ScopePaper;
@@ -55,6 +56,8 @@ class ScopeStepsTest {
             StepKind.PIPE_BANK,
             StepKind.PIPE_INSPECT,
             StepKind.PIPE_LADDER,
+            StepKind.OUTLET_UNDER,
+            StepKind.OUTLET_GROUND,
             StepKind.HOLD_1,
             StepKind.HOLD_2,
             StepKind.LEAD,
@@ -197,6 +200,39 @@ class ScopeStepsTest {
                 .isEqualTo(job.water().roofLines().stream().anyMatch(line -> !RoofOverWall.isOver(job, line)));
         assertThat(text(of(steps.pipes(), StepKind.ROOF_OVER)).contains("downspout"))
                 .isEqualTo(job.water().roofLines().stream().anyMatch(line -> RoofOverWall.isOver(job, line)));
+    }
+
+    /** "Fall freely" alone is said only of outlets whose pipe is known to end above its ground. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("bids")
+    void anOutletThatMayLieUnderItsGroundHasAStepBeforeItIsBuilt(Bid bid) {
+        List<StepKind> steps = steps(bid).pipes().stream().map(ScopeStep::kind).toList();
+        Job job = bid.dossier().job();
+        List<SolidRun> runs = Stream.concat(job.water().mains().stream(), job.water().roofLines().stream())
+                .filter(run -> job.water().outlets().stream()
+                        .anyMatch(outlet -> outlet.kind() == OutletKind.DAYLIGHT
+                                && outlet.label().equals(run.into())))
+                .toList();
+        boolean under = runs.stream()
+                .anyMatch(run -> run.endGrade()
+                        .filter(grade -> run.endInvert()
+                                .filter(invert -> invert.feet() < grade.feet())
+                                .isPresent())
+                        .isPresent());
+        if (under) {
+            assertThat(steps).contains(StepKind.OUTLET_UNDER);
+        }
+        if (runs.stream().anyMatch(run -> run.endGrade().isEmpty())) {
+            assertThat(steps).contains(StepKind.OUTLET_GROUND);
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("spadework.samples.Samples#papered")
+    void outletsOfTheSamplesLieAboveTheirGround(Path sample) {
+        assertThat(steps(Samples.bid(sample)).pipes())
+                .extracting(ScopeStep::kind)
+                .doesNotContain(StepKind.OUTLET_UNDER, StepKind.OUTLET_GROUND);
     }
 
     private static List<String> kinds(ScopeStep step) {

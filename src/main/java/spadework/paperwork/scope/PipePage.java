@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import spadework.finding.Finding;
 import spadework.job.Job;
 import spadework.job.OutletKind;
 import spadework.job.PitPlace;
@@ -39,9 +40,9 @@ final class PipePage {
         texts.sold(StepKind.MAIN, "", "labels", labels(job.water().mains()));
         texts.sold(StepKind.ROOF_LINE, "", "labels", labels(roofLines(false)));
         texts.sold(StepKind.DOWNSPOUTS, "");
-        texts.sold(StepKind.OUTLET, several(OutletKind.DAYLIGHT), "outlets", outlets(OutletKind.DAYLIGHT));
-        texts.sold(StepKind.STORM, "", "outlets", outlets(OutletKind.APPROVED_STORM));
-        texts.sold(StepKind.SUMP, inTheYard() ? ".yard" : "", "outlets", outlets(OutletKind.SUMP));
+        daylight();
+        texts.sold(StepKind.STORM, "", "outlets", terms.row(outlets(OutletKind.APPROVED_STORM)));
+        texts.sold(StepKind.SUMP, inTheYard() ? ".yard" : "", "outlets", terms.row(outlets(OutletKind.SUMP)));
         texts.sold(StepKind.DISCHARGE, "");
         if (!job.water().drains().isEmpty()) {
             texts.add(StepKind.LEAD, "", List.of(), "leads", leads());
@@ -52,6 +53,25 @@ final class PipePage {
         texts.sold(StepKind.FILL_PIPES, "");
         ground();
         return texts.with(StepPage.PIPES);
+    }
+
+    /** Where a pipe would end, or may end, under its ground, that comes before its outlet is built. */
+    private void daylight() {
+        ground(StepKind.OUTLET_UNDER, "outlet-under-ground");
+        ground(StepKind.OUTLET_GROUND, "outlet-ground-unmeasured");
+        List<String> outlets = outlets(OutletKind.DAYLIGHT);
+        texts.sold(StepKind.OUTLET, outlets.size() == 1 ? "" : ".several", "outlets", terms.row(outlets));
+    }
+
+    private void ground(StepKind kind, String finding) {
+        List<String> outlets = dossier.findings().site().stream()
+                .filter(found -> found.id().equals(finding))
+                .map(Finding::about)
+                .distinct()
+                .toList();
+        if (!outlets.isEmpty()) {
+            texts.add(kind, "", List.of(), "outlets", terms.row(outlets));
+        }
     }
 
     private void line(MarkedLine line) {
@@ -199,19 +219,11 @@ final class PipePage {
                 .collect(Collectors.joining("; "));
     }
 
-    private String several(OutletKind kind) {
-        boolean one = job.water().outlets().stream()
-                        .filter(outlet -> outlet.kind() == kind)
-                        .count()
-                == 1;
-        return one ? "" : ".several";
-    }
-
-    private String outlets(OutletKind kind) {
-        return terms.row(job.water().outlets().stream()
+    private List<String> outlets(OutletKind kind) {
+        return job.water().outlets().stream()
                 .filter(outlet -> outlet.kind() == kind)
                 .map(outlet -> outlet.label())
-                .toList());
+                .toList();
     }
 
     private static String labels(List<SolidRun> runs) {

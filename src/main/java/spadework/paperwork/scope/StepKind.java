@@ -86,6 +86,8 @@ public enum StepKind {
     MAIN(PIPES, WorkStep.PIPES, "", Set.of()),
     ROOF_LINE(PIPES, WorkStep.PIPES, "", Set.of("never-sanitary")),
     DOWNSPOUTS(PIPES, WorkStep.PIPES, "", Set.of()),
+    OUTLET_UNDER(PIPES, WorkStep.PIPES, "", Set.of("outlet-under-ground")),
+    OUTLET_GROUND(PIPES, WorkStep.PIPES, "", Set.of("outlet-ground-unmeasured")),
     OUTLET(PIPES, WorkStep.PIPES, "", Set.of("outlet-guard", "outlet-freezing")),
     STORM(PIPES, WorkStep.PIPES, "", Set.of()),
     SUMP(PIPES, WorkStep.PIPES, "IRC P3303.1.2", Set.of("sump", "sump-riser")),
