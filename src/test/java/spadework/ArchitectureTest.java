@@ -67,7 +67,8 @@ class ArchitectureTest {
       schedule             | measure finding working job company pricebook law trench takeoff
       place                | measure wording job takeoff
       safety.way           | measure finding job ground place
-      safety               | measure finding working job pricebook trench water.flow water ground takeoff.wall takeoff safety.way
+      safety.level         | measure finding job pricebook water ground
+      safety               | measure finding working job pricebook trench water.flow water ground takeoff.wall takeoff safety.way safety.level
       pricing              | measure money working job company pricebook takeoff schedule
       figure               | measure money finding working job pricebook law trench water.flow water takeoff.wall takeoff safety pricing
       contract             | measure money job company pricebook takeoff schedule pricing

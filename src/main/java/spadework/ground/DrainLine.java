@@ -16,11 +16,14 @@ import spadework.job.TeeAt;
 import spadework.job.Wall;
 import spadework.measure.Length;
 import spadework.pricebook.Pipe;
+import spadework.pricebook.PriceBook;
 import spadework.water.DrainLength;
+import spadework.water.DrainStretch;
 import spadework.water.Leg;
+import spadework.water.Pipes;
 
 /** A footing drain laid along its walls: how high its pipe lies over the trench's bottom at each of them. */
-final class DrainLine {
+public final class DrainLine {
     private final Job job;
     private final FootingDrain drain;
     private final Pipe pipe;
@@ -53,8 +56,7 @@ final class DrainLine {
     /** The stone at each wall, by the wall's label. Half of a corner at which the drain closes lies at each end. */
     Map<String, StoneProfile> profiles() {
         Map<String, StoneProfile> profiles = new LinkedHashMap<>();
-        double gains = legs.stream().mapToDouble(this::gain).sum();
-        double pipeAt = (pipeFeet - wallFeet - gains) / 2;
+        double pipeAt = firstPipe();
         double wallsAt = 0;
         for (Leg leg : legs) {
             profiles.put(leg.wall().label(), profile(leg, wallsAt, pipeAt));
@@ -62,6 +64,59 @@ final class DrainLine {
             pipeAt += leg.wall().length().feet() + gain(leg);
         }
         return profiles;
+    }
+
+    /** The pipe that lies before the first wall's start: half of the corner at which the drain closes. */
+    private double firstPipe() {
+        double gains = legs.stream().mapToDouble(this::gain).sum();
+        return (pipeFeet - wallFeet - gains) / 2;
+    }
+
+    /**
+     * The pipe before each wall, by the wall's label: two stretches where its tee lies there, none where a level is not
+     * known.
+     */
+    public static Map<String, List<DrainStretch>> stretches(Job job, PriceBook book, FootingDrain drain) {
+        return new DrainLine(job, drain, Pipes.of(drain, book)).stretches();
+    }
+
+    private Map<String, List<DrainStretch>> stretches() {
+        Map<String, List<DrainStretch>> stretches = new LinkedHashMap<>();
+        double pipeAt = firstPipe();
+        for (Leg leg : legs) {
+            stretches.put(leg.wall().label(), stretches(leg, pipeAt));
+            pipeAt += leg.wall().length().feet() + gain(leg);
+        }
+        return stretches;
+    }
+
+    private List<DrainStretch> stretches(Leg leg, double pipeAt) {
+        List<Double> places = List.copyOf(places(leg, pipeAt));
+        List<DrainStretch> stretches = new ArrayList<>();
+        for (int i = 1; i < places.size(); i++) {
+            double from = places.get(i - 1);
+            double to = places.get(i);
+            boolean turned = drain.teeAt() == TeeAt.START
+                    || drain.teeAt() == TeeAt.MIDDLE && pipeAt + (from + to) / 2 > pipeFeet / 2;
+            Optional<Double> high = invert((pipeAt + (turned ? to : from)) / pipeFeet);
+            Optional<Double> low = invert((pipeAt + (turned ? from : to)) / pipeFeet);
+            if (high.isPresent() && low.isPresent()) {
+                stretches.add(new DrainStretch(
+                        Length.ofFeet(to - from), Length.ofFeet(high.get()), Length.ofFeet(low.get())));
+            }
+        }
+        return stretches;
+    }
+
+    /** The two ends of a wall as the drain passes them, feet from the first, and the tee if it lies between. */
+    private TreeSet<Double> places(Leg leg, double pipeAt) {
+        double length = leg.wall().length().feet();
+        TreeSet<Double> places = new TreeSet<>(List.of(0.0, length));
+        double tee = pipeFeet / 2 - pipeAt;
+        if (drain.teeAt() == TeeAt.MIDDLE && tee > 1e-9 && tee < length - 1e-9) {
+            places.add(tee);
+        }
+        return places;
     }
 
     /** What the pipe's center line gains at the corner after a wall: p + B ÷ 2 of both walls, taken off inside. */
@@ -83,13 +138,8 @@ final class DrainLine {
         double length = leg.wall().length().feet();
         double tf = leg.wall().footing().thickness().feet();
         double shell = (pipe.outside().feet() - pipe.inside().feet()) / 2;
-        TreeSet<Double> places = new TreeSet<>(List.of(0.0, length));
-        double tee = pipeFeet / 2 - pipeAt;
-        if (drain.teeAt() == TeeAt.MIDDLE && tee > 1e-9 && tee < length - 1e-9) {
-            places.add(tee);
-        }
         List<double[]> under = new ArrayList<>();
-        for (double place : places) {
+        for (double place : places(leg, pipeAt)) {
             Optional<Double> top = footingTop((wallsAt + place) / wallFeet);
             Optional<Double> invert = invert((pipeAt + place) / pipeFeet);
             if (top.isEmpty() || invert.isEmpty()) {

@@ -4,6 +4,8 @@ package spadework.safety;
 import java.util.Comparator;
 import java.util.List;
 import spadework.finding.Finding;
+import spadework.safety.level.DrainAlongRules;
+import spadework.safety.level.JoinRules;
 import spadework.safety.way.PipeWayRules;
 import spadework.safety.way.WayInRules;
 
@@ -23,8 +25,9 @@ public final class Checks {
             facts -> WayInRules.check(facts.job()),
             new FallRules(),
             new DepthRules(),
+            facts -> DrainAlongRules.check(facts.job(), facts.book()),
             new CornerRules(),
-            new JoinRules(),
+            facts -> JoinRules.check(facts.job()),
             new CoverRules(),
             new LoadRules(),
             new OutletRules(),

@@ -235,6 +235,16 @@ class ScopeStepsTest {
                 .doesNotContain(StepKind.OUTLET_UNDER, StepKind.OUTLET_GROUND);
     }
 
+    /** The drain of 71 ft falls from 92.48 to 92.12; the corner of 3 ft lies between the walls of 42 ft and 26 ft. */
+    @Test
+    void eachWallsPageGivesTheLevelsOfItsOwnStretch() {
+        List<WallSteps> walls = steps(Samples.bid(Path.of("sample-quotes/block-basement-to-swale")))
+                .walls();
+
+        assertThat(text(of(walls.get(0).steps(), StepKind.PIPE))).contains("D1: 92.48 ft to 92.27 ft");
+        assertThat(text(of(walls.get(1).steps(), StepKind.PIPE))).contains("D1: 92.25 ft to 92.12 ft");
+    }
+
     private static List<String> kinds(ScopeStep step) {
         return step.evidence().stream().map(StepEvidence::kind).toList();
     }

@@ -34,7 +34,7 @@ public final class ScopePaper {
         List<WallWork> walls = new WallWorks(dossier).all();
         WaterDesignRows water = new WaterDesignRows(dossier);
         List<FindingNote> crew = FindingNotes.forCrew(dossier);
-        ScopeSteps plain = StepPlan.of(dossier, walls, runs, crew);
+        ScopeSteps plain = StepPlan.of(dossier, walls, crew);
         List<FindingNote> notes = StepPlan.unsaid(plain, crew);
         return new ScopeOfWork(
                 PaperHeads.of(dossier, day(job)),
@@ -64,8 +64,7 @@ public final class ScopePaper {
 
     /** All steps of the work as the scope numbers them. */
     public static ScopeSteps steps(Dossier dossier) {
-        return StepPlan.of(
-                dossier, new WallWorks(dossier).all(), new PipeWorks(dossier).all(), FindingNotes.forCrew(dossier));
+        return StepPlan.of(dossier, new WallWorks(dossier).all(), FindingNotes.forCrew(dossier));
     }
 
     /** The day that the scope carries: that of the last change order in it, else the proposal's. */

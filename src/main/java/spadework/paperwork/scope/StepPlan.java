@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import spadework.job.Wall;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.part.FindingNote;
-import spadework.paperwork.work.PipeWork;
 import spadework.paperwork.work.WallWork;
 
 /** Lays the steps of a job out on their pages and numbers them through. */
@@ -35,14 +34,14 @@ final class StepPlan {
     private StepPlan() {}
 
     /** @param notes findings for the crew */
-    static ScopeSteps of(Dossier dossier, List<WallWork> walls, List<PipeWork> runs, List<FindingNote> notes) {
+    static ScopeSteps of(Dossier dossier, List<WallWork> walls, List<FindingNote> notes) {
         StepLines lines = new StepLines(dossier);
         Numbers numbers = new Numbers();
         List<ScopeStep> before = numbers.through(CoverSteps.of(dossier, lines, notes));
         List<WallSteps> pages = new ArrayList<>();
         for (WallWork wall : walls) {
             List<ScopeStep> steps = numbers.through(
-                    new WallPage(dossier, lines, wall, runs).steps(isAbout(notes, "lead-paint", wall.label())));
+                    new WallPage(dossier, lines, wall).steps(isAbout(notes, "lead-paint", wall.label())));
             pages.add(new WallSteps(wall.label(), steps, List.of()));
         }
         return new ScopeSteps(before, pages, numbers.through(new PipePage(dossier, lines).steps()));

@@ -18,7 +18,7 @@ import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.part.MarkedLine;
 import spadework.paperwork.part.MarkedLines;
-import spadework.paperwork.work.PipeWork;
+import spadework.paperwork.work.FallWords;
 import spadework.paperwork.work.TrenchWork;
 import spadework.paperwork.work.WallWork;
 import spadework.pricebook.Measure;
@@ -31,14 +31,12 @@ final class WallPage {
     private final Dossier dossier;
     private final Wall wall;
     private final WallWork work;
-    private final List<PipeWork> runs;
     private final StepTexts texts;
 
-    WallPage(Dossier dossier, StepLines lines, WallWork work, List<PipeWork> runs) {
+    WallPage(Dossier dossier, StepLines lines, WallWork work) {
         this.dossier = dossier;
         this.wall = dossier.job().getWall(work.label());
         this.work = work;
-        this.runs = runs;
         this.texts = new StepTexts(dossier, lines, work.label());
     }
 
@@ -200,14 +198,19 @@ final class WallPage {
         }
         texts.sold(StepKind.FOOTING_WASH, "");
         bed(drains.get(0));
-        String levels = runs.stream()
-                .filter(run -> run.kind().equals("drain") && !run.levels().isEmpty())
-                .filter(run -> drains.stream().anyMatch(drain -> drain.label().equals(run.label())))
-                .map(run -> run.label() + ": " + run.levels())
+        String levels = drains.stream()
+                .map(drain -> levels(drain))
+                .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining("; "));
         texts.sold(StepKind.PIPE, levels.isEmpty() ? ".set-on-site" : "", "levels", levels);
         texts.sold(StepKind.STONE, "");
         texts.sold(StepKind.FABRIC, "");
+    }
+
+    /** The levels of this wall's own stretch; those of the whole run stand with the pipes. */
+    private String levels(FootingDrain drain) {
+        String here = FallWords.at(dossier, drain, wall.label());
+        return here.isEmpty() ? "" : drain.label() + ": " + here;
     }
 
     /** Stone up to where the pipe's levels want it; 2 in where they are not known. */

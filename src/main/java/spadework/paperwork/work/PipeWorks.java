@@ -118,26 +118,8 @@ public final class PipeWorks {
     /** Empty where a level is missing. */
     private String levels(PipeEnd from, PipeEnd to, Length length, String falling) {
         return from.level()
-                .flatMap(high -> to.level().map(low -> levels(high, low, length, falling)))
+                .flatMap(high -> to.level().map(low -> FallWords.of(terms, high, low, length, falling)))
                 .orElse("");
-    }
-
-    /** From where water comes in to where it goes out: a pipe that rises on that way is said to rise. */
-    private String levels(Length start, Length end, Length length, String falling) {
-        if (!length.isPositive()) {
-            return "";
-        }
-        double fall = Math.abs(start.minus(end).feet());
-        return terms.get(
-                start.compareTo(end) < 0 ? "levels.rise" : falling,
-                "start",
-                start.levelText(),
-                "end",
-                end.levelText(),
-                "fall",
-                Length.ofFeet(fall).text(),
-                "slope",
-                String.format(Locale.ROOT, "%.1f%%", fall / length.feet() * 100));
     }
 
     private OutletWork outlet(Outlet outlet) {

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.safety;
-
-import static spadework.safety.Found.must;
+package spadework.safety.level;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spadework.finding.Finding;
+import spadework.finding.Severity;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.SolidRun;
@@ -14,7 +14,7 @@ import spadework.measure.Length;
 import spadework.water.DrainGround;
 
 /** Whether a drain and the main that takes its water agree about the ground over the place where they meet. */
-final class JoinRules implements Rule {
+public final class JoinRules {
     /**
      * What two levels of the ground there may differ by, feet: 2 in. Two readings of one place come within an inch, and
      * graded soil falls as much on the way from the wall to the pipe. Common practice, no source.
@@ -23,9 +23,9 @@ final class JoinRules implements Rule {
 
     private static final double NOISE = 1e-6;
 
-    @Override
-    public List<Finding> check(Facts facts) {
-        Job job = facts.job();
+    private JoinRules() {}
+
+    public static List<Finding> check(Job job) {
         List<Finding> found = new ArrayList<>();
         for (SolidRun main : job.water().mains()) {
             job.water().drains().stream()
@@ -44,17 +44,17 @@ final class JoinRules implements Rule {
     }
 
     private static Finding differs(FootingDrain drain, Length atDrain, SolidRun main, Length atMain) {
-        return must(
+        return new Finding(
                 "join-ground-differs",
+                Severity.MUST,
                 main.label(),
-                Found.PRACTICE,
-                "drain",
-                drain.label(),
-                "atDrain",
-                atDrain.levelText(),
-                "atMain",
-                atMain.levelText(),
-                "apart",
-                Amounts.feetUp(Math.abs(atDrain.feet() - atMain.feet())));
+                Map.of(
+                        "drain", drain.label(),
+                        "atDrain", atDrain.levelText(),
+                        "atMain", atMain.levelText(),
+                        "apart",
+                                Length.ofFeet(Math.abs(atDrain.feet() - atMain.feet()))
+                                        .text()),
+                "common practice, no source");
     }
 }
