@@ -168,8 +168,8 @@ final class GroundByHand {
             double invert = start + (end - start) * (gone + wall.length() * share) / drainPipe();
             double topAtStart =
                     measure(drain.get("startGrade").asText()) - walls.get(0).start();
-            double topAtEnd = measure(drain.get("endGrade").asText())
-                    - walls.get(walls.size() - 1).end();
+            double topAtEnd =
+                    measure(endGrade(drain)) - walls.get(walls.size() - 1).end();
             double top = topAtStart + (topAtEnd - topAtStart) * (fromWalls + wall.length() * share) / wallFeet();
             under = invert - SHELL - (top - wall.tf());
         }
@@ -380,8 +380,7 @@ final class GroundByHand {
     /** From grade to the drain that comes in at its end, the basin below it and 4 in of stone. */
     private double hole(JsonNode outlet) {
         JsonNode drain = job.get("water").get("drains").get(0);
-        double entry = measure(drain.get("endGrade").asText())
-                - measure(drain.get("endInvert").asText());
+        double entry = measure(endGrade(drain)) - measure(drain.get("endInvert").asText());
         return entry + measure(outlet.get("pit").get("depth").asText()) + 4.0 / 12;
     }
 
@@ -424,5 +423,10 @@ final class GroundByHand {
             sum += feet * 144 * mils / 1000 / solids / 231;
         }
         return sum;
+    }
+
+    /** Where the ground was shot at one end of a drain alone, the footing is taken as level. */
+    private static String endGrade(JsonNode drain) {
+        return drain.path("endGrade").asText(drain.get("startGrade").asText());
     }
 }
