@@ -35,26 +35,16 @@ public final class DrainAlongRules {
         List<Finding> found = new ArrayList<>();
         for (FootingDrain drain : job.water().drains()) {
             Map<String, StoneProfile> profiles = StoneProfile.of(job, book, drain);
-            List<Leg> legs = Leg.of(job, drain);
-            for (Leg leg : legs) {
-                StoneProfile profile = profiles.get(leg.wall().label());
-                if (profile.measured()) {
-                    high(drain, leg.wall(), profile.stations()).ifPresent(found::add);
-                    low(drain, leg.wall(), between(legs, leg, profile)).ifPresent(found::add);
+            if (profiles.values().stream().allMatch(StoneProfile::measured)) {
+                for (Leg leg : Leg.of(job, drain)) {
+                    List<StoneStation> stations =
+                            profiles.get(leg.wall().label()).stations();
+                    high(drain, leg.wall(), stations).ifPresent(found::add);
                 }
+                low(drain, Leg.of(job, drain), profiles).ifPresent(found::add);
             }
         }
         return found;
-    }
-
-    /** The stations of a wall without those at which the whole drain starts and ends. */
-    private static List<StoneStation> between(List<Leg> legs, Leg leg, StoneProfile profile) {
-        List<StoneStation> stations = profile.stations();
-        boolean first = leg == legs.get(0);
-        boolean last = leg == legs.get(legs.size() - 1);
-        boolean withoutStart = leg.backward() ? last : first;
-        boolean withoutEnd = leg.backward() ? first : last;
-        return stations.subList(withoutStart ? 1 : 0, stations.size() - (withoutEnd ? 1 : 0));
     }
 
     /**
@@ -72,14 +62,38 @@ public final class DrainAlongRules {
                 : Optional.of(found("drain-over-footing", Severity.MUST, drain, wall, high, over));
     }
 
-    /** Lower than the footing itself, or too low for the stone under it. */
-    private static Optional<Finding> low(FootingDrain drain, Wall wall, List<StoneStation> stations) {
-        return stations.stream()
+    /**
+     * The lowest place between the ends: lower than the footing itself, or too low for the stone under it. Where an
+     * end lies as low, that end is told, and to raise it raises the rest.
+     */
+    private static Optional<Finding> low(FootingDrain drain, List<Leg> legs, Map<String, StoneProfile> profiles) {
+        Leg last = legs.get(legs.size() - 1);
+        double ends = Math.min(
+                end(profiles, legs.get(0), legs.get(0).backward()).under(),
+                end(profiles, last, !last.backward()).under());
+        Wall lowest = legs.stream()
+                .map(Leg::wall)
+                .min(Comparator.comparingDouble(wall -> low(profiles, wall).under()))
+                .orElseThrow();
+        StoneStation low = low(profiles, lowest);
+        if (low.under() > ends - NOISE || low.under() > StoneProfile.BEDDING - NOISE) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                low.under() < -NOISE
+                        ? found("drain-under-footing-along", Severity.STOP, drain, lowest, low, -low.under())
+                        : found("stone-under-thin-along", Severity.MUST, drain, lowest, low, 0));
+    }
+
+    private static StoneStation end(Map<String, StoneProfile> profiles, Leg leg, boolean atEnd) {
+        List<StoneStation> stations = profiles.get(leg.wall().label()).stations();
+        return stations.get(atEnd ? stations.size() - 1 : 0);
+    }
+
+    private static StoneStation low(Map<String, StoneProfile> profiles, Wall wall) {
+        return profiles.get(wall.label()).stations().stream()
                 .min(Comparator.comparingDouble(StoneStation::under))
-                .filter(low -> low.under() < StoneProfile.BEDDING - NOISE)
-                .map(low -> low.under() < -NOISE
-                        ? found("drain-under-footing-along", Severity.STOP, drain, wall, low, -low.under())
-                        : found("stone-under-thin-along", Severity.MUST, drain, wall, low, 0));
+                .orElseThrow();
     }
 
     private static Finding found(
