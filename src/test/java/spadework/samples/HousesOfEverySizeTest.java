@@ -22,10 +22,9 @@ import spadework.press.PageText;
 import spadework.press.PrintedType;
 
 /**
- * A proposal is four pages, five at most with photos, a contract eight with its notices, a certificate
- * a leaf, a scope of work a cover, a page for each wall, one for pipes and ground and the drawings: for a house
- * with one wall to do and
- * for one with twelve, with names and places as long as people write them.
+ * A proposal is four pages, five at most with photos, a contract eight with its notices, a certificate a leaf, a
+ * scope of work a cover, a page for each wall, one for pipes and ground and the drawings: for a house with one wall
+ * to do and for one with twelve, with names and places as long as people write them.
  */
 class HousesOfEverySizeTest {
     private static final Path SAMPLE = Path.of("sample-quotes/block-basement-to-swale");
