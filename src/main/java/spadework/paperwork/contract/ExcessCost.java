@@ -17,7 +17,11 @@ import spadework.money.Dollars;
 final class ExcessCost {
     private ExcessCost() {}
 
-    /** A finding for each limit that the changes pass, signed or only drafted; declined ones do not count. */
+    /**
+     * A finding for each limit that the changes pass, signed or only drafted; declined ones do not count. A contract
+     * that only its changes carry to where the law begins is taken for one that the law reaches: whether it does is
+     * for an attorney, and silence would pass for an answer.
+     */
     static List<Finding> of(String state, HouseLaw law, Contract contract) {
         Dollars price = contract.contracted().total();
         Dollars extra = contract.changes().stream()
@@ -26,7 +30,7 @@ final class ExcessCost {
                 .map(sum -> sum.total())
                 .filter(added -> Dollars.ZERO.isLessThan(added))
                 .reduce(Dollars.ZERO, Dollars::plus);
-        return law.state().filter(rules -> rules.reaches(price)).stream()
+        return law.state().filter(rules -> rules.reaches(price.plus(extra))).stream()
                 .flatMap(rules -> rules.contents().stream()
                         .filter(content -> content.changesOver()
                                 .filter(limit -> limit.isLessThan(extra))
