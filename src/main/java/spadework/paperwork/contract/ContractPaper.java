@@ -10,6 +10,7 @@ import spadework.contract.Contract;
 import spadework.drawing.shape.Scene;
 import spadework.job.Job;
 import spadework.job.Payment;
+import spadework.job.Restoration;
 import spadework.job.Salesperson;
 import spadework.job.Signing;
 import spadework.law.StateRules;
@@ -52,9 +53,21 @@ public final class ContractPaper {
                 price(dossier),
                 deposit(dossier.contract().payments(), job.payments(), signing),
                 WorkSchedule.of(dossier.terms(), job),
-                WorkConditions.of(dossier),
+                WorkConditions.of(dossier).preparing(takenOn(dossier)),
                 law(dossier, signing),
                 WarrantyPromises.specimen(dossier, job));
+    }
+
+    /** What the buyer took on by an option: to move the shrubs. Older words of a signed paper leave it out. */
+    private static List<String> takenOn(Dossier dossier) {
+        int shrubs = dossier.contract().taken().stream()
+                .flatMap(option -> option.option().alteration().takenAway().restoration().stream())
+                .mapToInt(Restoration::plants)
+                .sum();
+        return shrubs == 0
+                ? List.of()
+                : dossier.terms().find("beforehand.shrubs", "count", String.valueOf(shrubs)).stream()
+                        .toList();
     }
 
     private static ContractParties parties(Dossier dossier, Signing signing) {

@@ -226,7 +226,7 @@ public final class CostSheetPaper {
         hours.forEach((crew, sum) -> rows.add(new CrewRow(
                 crew,
                 dossier.company().crews().get(crew).stream()
-                        .map(place -> place.count() + " " + place.wage())
+                        .map(place -> (place.count() > 1 ? place.count() + " × " : "") + place.wage())
                         .collect(Collectors.joining(", ")),
                 sum.setScale(1, RoundingMode.HALF_UP),
                 sum.divide(hoursPerDay, 1, RoundingMode.UP))));

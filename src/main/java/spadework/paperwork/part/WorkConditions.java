@@ -50,4 +50,15 @@ public record WorkConditions(
                 Stream.concat(dossier.terms().own(company.terms()).stream(), job.terms().stream())
                         .toList());
     }
+
+    /** The same, and these things as well that the homeowner does beforehand. */
+    public WorkConditions preparing(List<String> more) {
+        return new WorkConditions(
+                included,
+                excluded,
+                assumed,
+                protection,
+                Stream.concat(preparation.stream(), more.stream()).toList(),
+                terms);
+    }
 }

@@ -64,7 +64,10 @@ class ExcessCostTest {
                     ContractJobs.changed(whole);
                     ((ObjectNode) whole.at("/walls/0")).put("length", length);
                     ((ObjectNode) whole.get("accepted")).putArray("options");
-                    ((ObjectNode) whole.get("accepted")).putArray("declined").add("OP1").add("OP2");
+                    ((ObjectNode) whole.get("accepted"))
+                            .putArray("declined")
+                            .add("OP1")
+                            .add("OP2");
                     ((ObjectNode) whole.at("/changes/0/decision")).put("price", added);
                 },
                 company -> {});
