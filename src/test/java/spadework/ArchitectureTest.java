@@ -66,7 +66,7 @@ class ArchitectureTest {
       takeoff              | measure working job company pricebook trench water ground takeoff.wall
       schedule             | measure finding working job company pricebook law trench takeoff
       place                | measure wording job takeoff
-      safety.way           | measure finding job ground place
+      safety.way           | measure finding job trench ground place
       safety.level         | measure finding job pricebook water ground
       safety               | measure finding working job pricebook trench water.flow water ground takeoff.wall takeoff safety.way safety.level
       pricing              | measure money working job company pricebook takeoff schedule

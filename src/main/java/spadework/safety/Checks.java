@@ -6,6 +6,7 @@ import java.util.List;
 import spadework.finding.Finding;
 import spadework.safety.level.DrainAlongRules;
 import spadework.safety.level.JoinRules;
+import spadework.safety.way.PipeBankRules;
 import spadework.safety.way.PipeWayRules;
 import spadework.safety.way.WayInRules;
 
@@ -33,6 +34,7 @@ public final class Checks {
             new OutletRules(),
             new SumpRules(),
             facts -> PipeWayRules.check(facts.job()),
+            facts -> PipeBankRules.check(facts.job()),
             new ChoiceRules(),
             new FinishRules(),
             new BookRules());

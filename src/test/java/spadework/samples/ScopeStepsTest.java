@@ -53,6 +53,7 @@ class ScopeStepsTest {
             StepKind.LADDER,
             StepKind.LEAD_SAFE,
             StepKind.PIPE_TRENCH,
+            StepKind.PIPE_WALL,
             StepKind.PIPE_BANK,
             StepKind.PIPE_INSPECT,
             StepKind.PIPE_LADDER,

@@ -74,9 +74,17 @@ final class CrewTrenches {
 
     private List<String> besides(DigWork dig) {
         return Stream.concat(
-                        lines(dig.label()).stream(),
+                        Stream.concat(lines(dig.label()).stream(), undug(dig.label())),
                         dig.kind().equals("roof-line") ? downspouts(dig.label()).stream() : Stream.<String>empty())
                 .toList();
+    }
+
+    /** A wall of the house that is not dug up and that its bank would run under. */
+    private Stream<String> undug(String label) {
+        boolean near = dossier.findings().site().stream()
+                .anyMatch(finding ->
+                        finding.id().startsWith("pipe-bank-") && finding.about().equals(label));
+        return near ? Stream.of(WORDS.in(language).get("beside.undug-wall")) : Stream.empty();
     }
 
     /** Marked lines from another wall that the trench comes near. */

@@ -100,11 +100,23 @@ final class PipePage {
                 List.of(),
                 "digs",
                 digs.stream().map(this::dig).collect(Collectors.joining("; ")));
+        besideTheHouse();
         texts.add(StepKind.PIPE_BANK, "", List.of(), "ways", banks(digs));
         texts.add(StepKind.PIPE_INSPECT, "", List.of(), "type", soilType());
         List<DigWork> high = digs.stream().filter(DigWork::wayOut).toList();
         if (!high.isEmpty()) {
             texts.add(StepKind.PIPE_LADDER, "", List.of(), "digs", names(high));
+        }
+    }
+
+    /** Where a bank that is laid back would run under a wall of the house itself. */
+    private void besideTheHouse() {
+        List<String> labels = dossier.findings().site().stream()
+                .filter(finding -> StepKind.PIPE_WALL.carries().contains(finding.id()))
+                .map(Finding::about)
+                .toList();
+        if (!labels.isEmpty()) {
+            texts.add(StepKind.PIPE_WALL, "", List.of(), "labels", terms.row(labels));
         }
     }
 

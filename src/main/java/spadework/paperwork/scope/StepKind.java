@@ -76,6 +76,7 @@ public enum StepKind {
 
     PIPE_LINE(PIPES, WorkStep.PIPES, "29 CFR 1926.651(b)", Set.of("hand-dig-trench")),
     PIPE_TRENCH(PIPES, WorkStep.PIPES, "29 CFR 1926.651(j)(2)", Set.of("spoil-back")),
+    PIPE_WALL(PIPES, WorkStep.PIPES, "29 CFR 1926.651(i)", Set.of("pipe-bank-under-wall", "pipe-bank-way-unknown")),
     PIPE_BANK(PIPES, WorkStep.PIPES, "29 CFR 1926.652(a)(1)", Set.of("upright-shallow", "slope-back", "shield")),
     PIPE_INSPECT(
             PIPES,

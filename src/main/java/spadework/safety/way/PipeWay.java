@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import spadework.ground.SumpHole;
 import spadework.job.FootingDrain;
+import spadework.job.House;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
@@ -58,12 +59,7 @@ record PipeWay(double feet, double slack, boolean endIsKnown) {
     }
 
     static PipeWay ofRoofLine(Job job, SolidRun line) {
-        List<OutlineSpot> placed = job.water().downspouts().stream()
-                .filter(downspout -> downspout.into().equals(line.label()))
-                .flatMap(downspout -> downspout.place().stream())
-                .map(OutlineSpot::of)
-                .toList();
-        return of(job, line, placed);
+        return of(job, line, downspouts(job, line));
     }
 
     /** Whether the job says where all downspouts of a roof line come down. */
@@ -97,6 +93,48 @@ record PipeWay(double feet, double slack, boolean endIsKnown) {
                 .flatMap(SumpPit::fromFooting)
                 .map(clear ->
                         footing + clear.feet() + SumpHole.of(job, sump).body().length() / 2);
+    }
+
+    /**
+     * The sides of the house that a main or a roof line passes after the one at which it starts, by the shorter way;
+     * none where it goes straight out. Empty where the job does not say at which side it ends, or where it starts.
+     */
+    static Optional<List<Side>> sides(Job job, SolidRun run) {
+        House house = job.site().house();
+        List<OutlineSpot> starts = job.water().mains().contains(run)
+                ? feeding(job, run).map(drain -> tee(job, drain)).toList()
+                : downspouts(job, run);
+        return starts.isEmpty()
+                ? Optional.empty()
+                : end(job, run)
+                        .map(side -> starts.stream()
+                                .flatMap(start -> onward(house, start, side).stream())
+                                .distinct()
+                                .toList());
+    }
+
+    private static List<Side> onward(House house, OutlineSpot start, Side side) {
+        OutlineSpot first = new OutlineSpot(side, 0);
+        OutlineSpot second = new OutlineSpot(side, OutlineSpot.sideFeet(house, side));
+        boolean nearer = OutlineWay.feet(house, start, first) <= OutlineWay.feet(house, start, second);
+        return OutlineWay.sides(house, start, nearer ? first : second).stream()
+                .filter(passed -> passed != start.side())
+                .toList();
+    }
+
+    private static Optional<Side> end(Job job, SolidRun run) {
+        return job.water().outlets().stream()
+                .filter(one -> one.label().equals(run.into()))
+                .findFirst()
+                .flatMap(one -> PlaceWords.side(job, one.what()));
+    }
+
+    private static List<OutlineSpot> downspouts(Job job, SolidRun line) {
+        return job.water().downspouts().stream()
+                .filter(downspout -> downspout.into().equals(line.label()))
+                .flatMap(downspout -> downspout.place().stream())
+                .map(OutlineSpot::of)
+                .toList();
     }
 
     private static PipeWay of(Job job, SolidRun run, List<OutlineSpot> starts) {
