@@ -83,6 +83,14 @@ final class RoomRules implements Rule {
                     "depth",
                     wall.deepestTrench().text()));
         }
+        if (limit.kind() == LimitKind.NEIGHBOR_FOOTING && away.compareTo(wall.deepestTrench()) >= 0) {
+            found.add(must(
+                    "neighbor-footing-unmeasured",
+                    wall.label(),
+                    "29 CFR 1926.651(i) (from memory); IBC 1804.1",
+                    "away",
+                    away.text()));
+        }
         return found;
     }
 

@@ -17,6 +17,9 @@ import spadework.trench.RootZone;
 
 /** Roots of a tree that stands near the trench. Published radii differ, so the finding says which were used. */
 final class TreeRules implements Rule {
+    /** A cut nearer to a trunk than so many times its diameter takes roots that hold the tree up (R-05, from memory). */
+    private static final double AT_CUT = 6;
+
     @Override
     public List<Finding> check(Facts facts) {
         List<Finding> found = new ArrayList<>();
@@ -44,7 +47,18 @@ final class TreeRules implements Rule {
         if (free >= RootZone.most(trunk).feet()) {
             return List.of();
         }
-        return List.of(advise(
+        List<Finding> found = new ArrayList<>();
+        if (free < AT_CUT * trunk.feet()) {
+            found.add(must(
+                    "tree-at-cut",
+                    limit.wall(),
+                    "ANSI A300 (from memory)",
+                    "trunk",
+                    trunk.text(),
+                    "free",
+                    Length.ofFeet(Math.max(0, free)).text()));
+        }
+        found.add(advise(
                 "roots",
                 limit.wall(),
                 RootZone.SOURCE,
@@ -60,5 +74,6 @@ final class TreeRules implements Rule {
                         "%.0f to %.0f ft",
                         RootZone.least(trunk).feet(),
                         RootZone.most(trunk).feet())));
+        return found;
     }
 }

@@ -197,6 +197,9 @@ class EnvelopeRulesTest {
         "PROPERTY_LINE,    9.99, grade-past-lot-line, true",
         "PROPERTY_LINE,    10,   grade-past-lot-line, false",
         "WALK,             4,    grade-past-lot-line, false",
+        "NEIGHBOR_FOOTING, 7.99, neighbor-footing-unmeasured, false",
+        "NEIGHBOR_FOOTING, 8.01, neighbor-footing-unmeasured, true",
+        "PROPERTY_LINE,    8.01, neighbor-footing-unmeasured, false",
         "UTILITY,          4,    roots,            false"
     })
     void roomBesideTheTrench(LimitKind kind, double distance, String id, boolean described) {
@@ -214,6 +217,17 @@ class EnvelopeRulesTest {
                         .containsEntry("trunk", "10 in")
                         .containsEntry("edge", "8 ft")
                         .containsEntry("zone", "10 to 15 ft"));
+    }
+
+    /** A cut nearer than six times its diameter takes what holds a tree up: 5 ft, with the edge 2.5 ft out. */
+    @ParameterizedTest(name = "10 in trunk at {0} ft: a hold {1}")
+    @CsvSource({"5, true", "7.49, true", "7.51, false", "13.01, false"})
+    void aTreeAtTheCutHoldsTheDig(double distance, boolean expected) {
+        List<Finding> found = found(besideSixInches(LimitKind.TREE, distance, 10.0), "tree-at-cut");
+
+        assertThat(found)
+                .hasSize(expected ? 1 : 0)
+                .allSatisfy(one -> assertThat(one.severity()).isEqualTo(Severity.MUST));
     }
 
     /** No room is a must where the trench has to be protected, and told where an upright bank may stand. */

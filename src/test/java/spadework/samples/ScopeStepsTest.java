@@ -43,6 +43,7 @@ class ScopeStepsTest {
             StepKind.PRIVATE_LINES,
             StepKind.WAY_IN,
             StepKind.LOOK_FIRST,
+            StepKind.ASK_FIRST,
             StepKind.LINE,
             StepKind.PIPE_LINE,
             StepKind.PROTECT,

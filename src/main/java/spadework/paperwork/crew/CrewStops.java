@@ -31,6 +31,8 @@ final class CrewStops {
     private static final Set<String> UNSEEN =
             Set.of("bow-unmeasured", "tie-unseen", "unseen-horizontal-crack", "unseen-displaced");
 
+    private static final Set<String> ASKED = Set.of("tree-at-cut", "neighbor-footing-unmeasured");
+
     private static final Pattern ENGINEER = Pattern.compile("(?iu)\\bengineer\\b|\\bP\\.?E\\b|\\bingenier[oa]\\b");
 
     private final Dossier dossier;
@@ -56,6 +58,7 @@ final class CrewStops {
                 .map(this::other)
                 .forEach(stops::add);
         unseen().ifPresent(stops::add);
+        found().filter(finding -> ASKED.contains(finding.id())).map(this::asked).forEach(stops::add);
         CrewWayIn.of(dossier, language).ifPresent(stops::add);
         return stops;
     }
@@ -146,6 +149,16 @@ final class CrewStops {
         return each.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new CrewStop(dossier.terms().get("scope.look-first"), each, List.of()));
+    }
+
+    /** What stands beside a wall's trench and nobody asked after yet. */
+    private CrewStop asked(Finding finding) {
+        String key = "scope.ask-first." + finding.id();
+        return new CrewStop(
+                WORDS.in(language)
+                        .get("stop.ask", finding.about(), dossier.terms().get(key)),
+                List.of(dossier.terms().get(key + ".blank") + ":"),
+                List.of());
     }
 
     private CrewStop pit(Finding finding) {

@@ -41,6 +41,7 @@ public enum StepKind {
             WorkStep.DIG,
             "",
             Set.of("bow-unmeasured", "tie-unseen", "unseen-horizontal-crack", "unseen-displaced")),
+    ASK_FIRST(WALL, WorkStep.DIG, "", Set.of("tree-at-cut", "neighbor-footing-unmeasured")),
     LINE(WALL, WorkStep.DIG, "29 CFR 1926.651(b)", Set.of("hand-dig-zone")),
     DIG(WALL, WorkStep.DIG, "IBC 1804.1", Set.of("not-below-footing")),
     SPOIL(WALL, WorkStep.DIG, "29 CFR 1926.651(j)(2)", Set.of("spoil-back", "machine-back")),

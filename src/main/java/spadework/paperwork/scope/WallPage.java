@@ -6,6 +6,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import spadework.finding.Finding;
 import spadework.ground.StoneProfile;
 import spadework.ground.StoneStation;
 import spadework.job.FinishSystem;
@@ -43,6 +44,7 @@ final class WallPage {
     /** @param lead whether the old paint on the wall counts as lead */
     List<ScopeStep> steps(boolean lead) {
         look();
+        ask();
         lines();
         dig();
         prepare(lead);
@@ -61,6 +63,28 @@ final class WallPage {
                 .toList();
         if (!open.isEmpty()) {
             texts.add(StepKind.LOOK_FIRST, "", open);
+        }
+    }
+
+    /** What stands beside the trench and nobody asked after: a hold before the dig, with a place for each answer. */
+    private void ask() {
+        List<String> asked = dossier.findings().site().stream()
+                .filter(finding -> StepKind.ASK_FIRST.carries().contains(finding.id())
+                        && finding.about().equals(wall.label()))
+                .map(Finding::id)
+                .distinct()
+                .toList();
+        if (!asked.isEmpty()) {
+            texts.add(
+                    StepKind.ASK_FIRST,
+                    "",
+                    asked.stream()
+                            .map(id -> StepEvidence.figures(texts.text("scope.ask-first." + id + ".blank"), 1))
+                            .toList(),
+                    "what",
+                    asked.stream()
+                            .map(id -> texts.text("scope.ask-first." + id))
+                            .collect(Collectors.joining(" ")));
         }
     }
 
