@@ -17,7 +17,7 @@ import spadework.trench.RootZone;
 
 /** Roots of a tree that stands near the trench. Published radii differ, so the finding says which were used. */
 final class TreeRules implements Rule {
-    /** A cut nearer to a trunk than so many times its diameter takes roots that hold the tree up (R-05, from memory). */
+    /** A cut nearer to a trunk than so many diameters takes roots that hold the tree up (R-05, from memory). */
     private static final double AT_CUT = 6;
 
     @Override

@@ -219,11 +219,11 @@ class EnvelopeRulesTest {
                         .containsEntry("zone", "10 to 15 ft"));
     }
 
-    /** A cut nearer than six times its diameter takes what holds a tree up: 5 ft, with the edge 2.5 ft out. */
-    @ParameterizedTest(name = "10 in trunk at {0} ft: a hold {1}")
-    @CsvSource({"5, true", "7.49, true", "7.51, false", "13.01, false"})
-    void aTreeAtTheCutHoldsTheDig(double distance, boolean expected) {
-        List<Finding> found = found(besideSixInches(LimitKind.TREE, distance, 10.0), "tree-at-cut");
+    /** A cut nearer than six times its diameter takes what holds a tree up: 10 ft for 20 in, edge 8 ft. */
+    @ParameterizedTest(name = "{0} in trunk at {1} ft: a hold {2}")
+    @CsvSource({"10, 5, true", "20, 17.99, true", "20, 18.01, false", "10, 13.01, false"})
+    void aTreeAtTheCutHoldsTheDig(double trunk, double distance, boolean expected) {
+        List<Finding> found = found(besideSixInches(LimitKind.TREE, distance, trunk), "tree-at-cut");
 
         assertThat(found)
                 .hasSize(expected ? 1 : 0)
