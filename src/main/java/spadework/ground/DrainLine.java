@@ -97,7 +97,7 @@ public final class DrainLine {
             double from = places.get(i - 1);
             double to = places.get(i);
             boolean turned = drain.teeAt() == TeeAt.START
-                    || drain.teeAt() == TeeAt.MIDDLE && pipeAt + (from + to) / 2 > pipeFeet / 2;
+                    || (drain.teeAt() == TeeAt.MIDDLE && pipeAt + (from + to) / 2 > pipeFeet / 2);
             Optional<Double> high = invert((pipeAt + (turned ? to : from)) / pipeFeet);
             Optional<Double> low = invert((pipeAt + (turned ? from : to)) / pipeFeet);
             if (high.isPresent() && low.isPresent()) {
