@@ -88,6 +88,10 @@ public record DigBody(
         for (int i = 1; i < stations.size(); i++) {
             BodyStation a = stations.get(i - 1);
             BodyStation b = stations.get(i);
+            // Where a pipe has come out of the ground nothing is dug.
+            if (a.depth() <= 0 && b.depth() <= 0) {
+                continue;
+            }
             double sides = kind == BodyKind.WALL ? 1 : 2;
             sum += (b.at() - a.at()) * (width + sides * meanOut(a.depth(), b.depth()));
         }

@@ -30,10 +30,11 @@ class AreaAtGradeTest {
 
     /**
      * By hand: M1 is 1 ft wide and 5 ft deep or more for a short piece only, where 1926.652 wants its bank laid back;
-     * all else is 1 ft wide. The depths and the length of that piece are printed in the workings of the cost sheet.
+     * all else is 1 ft wide. The depths and the length of that piece are printed in the workings of the cost sheet. At
+     * corners it is 4.1 ft long and 5.25 ft deep at its middle: 46 × 1 + 4.13 × 2 × 5.25 = 89 sf.
      */
     @ParameterizedTest(name = "{0}: {1} sf")
-    @CsvSource({"corners-by-assembly, 50", "maryland-buyer-of-65, 110", "back-wall-in-spanish, 110"})
+    @CsvSource({"corners-by-assembly, 90", "maryland-buyer-of-65, 110", "back-wall-in-spanish, 110"})
     void aShortDeepPieceDoesNotLayBackTheWholeTrench(String sample, double most) {
         DigBody main = DigBodies.of(
                         Samples.bid(Path.of("sample-quotes", sample)).dossier().job())

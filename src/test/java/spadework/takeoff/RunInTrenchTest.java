@@ -71,7 +71,9 @@ class RunInTrenchTest {
     }
 
     private static Job main(Wall wall, TeeAt tee, SolidRun run) {
-        return clay(JobPipes.withMains(new WaterJob().teeAt(tee).build(), run).withWall(wall));
+        return clay(JobPipes.withMains(
+                        new WaterJob().teeAt(tee).drainGrade(null, null).build(), run)
+                .withWall(wall));
     }
 
     /** Cubic yards of a run's trench at places that nothing else holds; what is dug deep down is open at grade. */
@@ -273,7 +275,11 @@ class RunInTrenchTest {
                                         new WaterJob()
                                                 .sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0)
                                                 .build(),
-                                        new WaterJob().build().water().drains()),
+                                        new WaterJob()
+                                                .drainGrade(null, null)
+                                                .build()
+                                                .water()
+                                                .drains()),
                                 outlet -> JobPipes.pitAt(outlet, PitPlace.OUTSIDE, Optional.empty())),
                         JobPipes.run("M1", length, size(1, 3), from, to))
                 .withWall(wall));
