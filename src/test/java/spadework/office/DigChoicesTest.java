@@ -14,9 +14,9 @@ class DigChoicesTest {
 
     @ParameterizedTest(name = "{0}, {1}: {2}")
     @CsvSource(delimiter = '|', textBlock = """
-            block-basement-to-swale   | slope        | priced in this job, $1,606.00 more than bench: note your reason, or price bench
+            block-basement-to-swale   | slope        | priced in this job, $1,628.00 more than bench: note your reason, or price bench
             block-basement-to-swale   | bench        | may be done, the cheapest by soil, depth, and room; not priced so
-            block-basement-to-swale   | shield       | may be done, $2,126.00 more than bench
+            block-basement-to-swale   | shield       | may be done, $2,354.00 more than bench
             crawl-space-between-houses| slope        | priced in this job: the cheapest that soil, depth, and room allow
             crawl-space-between-houses| hand digging | may be done, $1,222.00 more than slope
             """)

@@ -47,7 +47,7 @@ class RevisionReasonTest {
     /** Ground that is seeded is in no option of the sample and in no unit price. */
     @Test
     void whatMovedNoOptionAndNoUnitPriceSaysNothingOfThem() throws IOException {
-        site.edit(job -> ((ObjectNode) job.get("restoration")).put("seed", "1000 sf"));
+        site.edit(job -> ((ObjectNode) job.get("restoration")).put("seed", "1100 sf"));
 
         assertThat(issue())
                 .contains("The work changed; our price list did not.")
