@@ -371,7 +371,7 @@ class FillingTest {
         JTree tree = screen.all(JTree.class, t -> "working".equals(t.getName())).get(0);
         assertThat(screen.ask(
                         () -> tree.getSelectionPath().getLastPathComponent().toString()))
-                .startsWith("Total $25,169.00");
+                .startsWith("Total $25,172.00");
         go(JobPage.PRICE);
         JTable lines = table("lines");
         GuiActionRunner.execute(() -> lines.setRowSelectionInterval(0, 0));

@@ -91,7 +91,7 @@ class ContractPapersTest {
             title of an option that saves       | OP2. You move the shrubs
             what that saves                     | OP2. You move the shrubs saves $479.00
             a box to mark                       | I accept OP1
-            what the signature says of options  | Sign here if you want this work for $25,169.00 with the options you marked.
+            what the signature says of options  | Sign here if you want this work for $25,172.00 with the options you marked.
             """)
     void theProposalTellsOfItsOptions(String what, String words) throws IOException {
         assertThat(page(OFFERED, "proposal")).as(what).contains(words);

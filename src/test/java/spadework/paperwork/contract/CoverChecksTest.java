@@ -82,7 +82,7 @@ class CoverChecksTest {
                 .containsExactlyElementsOf(Optional.ofNullable(found).stream().toList());
     }
 
-    /** ORC 4722.02 reaches contracts from $25,000 on; the job is one of $25,169, and of less with a smaller profit. */
+    /** ORC 4722.02 reaches contracts from $25,000 on; the job is one of $25,172, and of less with a smaller profit. */
     @Test
     void ohioAsksForItFromTwentyFiveThousandDollarsOn() {
         Path job = ContractJobs.in(folder, "OH", whole -> {}, company -> {

@@ -113,7 +113,7 @@ class FourteenStatesTest {
         assertThat(papers.get("proposal")).contains("Limited warranty from the day the work is complete");
         assertThat(papers.get("warranty")).contains("A term begins on the day the work is complete");
         assertThat(papers.values()).noneMatch(text -> text.contains("from the day the job is closed"));
-        for (String figure : List.of("$755.07", "September 14, 2026", "October 2, 2026", "$25,169.00")) {
+        for (String figure : List.of("$755.16", "September 14, 2026", "October 2, 2026", "$25,172.00")) {
             assertThat(papers.get("contract")).contains(figure);
             assertThat(papers.get("proposal")).contains(figure);
         }
