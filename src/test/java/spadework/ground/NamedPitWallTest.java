@@ -9,7 +9,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.job.Job;
 import spadework.job.JobPipes;
-import spadework.job.Outlet;
 import spadework.job.PitPlace;
 import spadework.job.PlanHouse;
 import spadework.job.Protection;
@@ -32,7 +31,8 @@ class NamedPitWallTest {
         Job job = JobPipes.drainedAlong(
                 new WaterJob().sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0).build(), List.of("W0"));
         Job dug = JobPipes.withOutlet(
-                        job, outlet -> named(JobPipes.pitAt(outlet, PitPlace.OUTSIDE, Optional.of(1.0)), words))
+                        job,
+                        outlet -> JobPipes.named(JobPipes.pitAt(outlet, PitPlace.OUTSIDE, Optional.of(1.0)), words))
                 .withWalls(List.of(
                         PlanHouse.wall("W0", 40, 6, 6, 24, Protection.SLOPED),
                         PlanHouse.wall("W1", 20, 6, 6, 24, Protection.SHIELDED)));
@@ -42,20 +42,5 @@ class NamedPitWallTest {
         assertThat(-shared.volume()).isGreaterThan(least);
         assertThat(RunOverlap.ofDischarge(dug, dug.water().outlets().get(0)).isPresent())
                 .isTrue();
-    }
-
-    private static Outlet named(Outlet o, String words) {
-        return new Outlet(
-                o.label(),
-                o.kind(),
-                words,
-                o.level(),
-                o.fromHouse(),
-                o.fromLotLine(),
-                o.permission(),
-                o.discharge(),
-                o.waterLevel(),
-                o.pit(),
-                o.dischargeTrench());
     }
 }

@@ -128,11 +128,20 @@ public final class JobPipes {
         return with(outlet, outlet.pit(), Optional.of(trench));
     }
 
-    private static Outlet with(Outlet o, Optional<SumpPit> pit, Optional<TrenchSize> trench) {
+    /** An outlet that is described in those words. */
+    public static Outlet named(Outlet outlet, String words) {
+        return with(outlet, words, outlet.pit(), outlet.dischargeTrench());
+    }
+
+    private static Outlet with(Outlet outlet, Optional<SumpPit> pit, Optional<TrenchSize> trench) {
+        return with(outlet, outlet.what(), pit, trench);
+    }
+
+    private static Outlet with(Outlet o, String words, Optional<SumpPit> pit, Optional<TrenchSize> trench) {
         return new Outlet(
                 o.label(),
                 o.kind(),
-                o.what(),
+                words,
                 o.level(),
                 o.fromHouse(),
                 o.fromLotLine(),

@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
@@ -33,19 +32,10 @@ import spadework.takeoff.TakeoffLine;
 
 /** The days lay nothing before what the steps do first: over every sample and jobs by seed. */
 class DaysFollowStepsTest {
-    private static final List<Named<Bid>> BIDS = read();
+    private static final List<Named<Bid>> BIDS = GeneratedBids.withSamples(120);
 
     static Stream<Named<Bid>> bids() {
         return BIDS.stream();
-    }
-
-    private static List<Named<Bid>> read() {
-        List<Bid> generated = GeneratedBids.of(120);
-        return Stream.concat(
-                        Samples.papered().stream()
-                                .map(folder -> Named.of(folder.getFileName().toString(), Samples.bid(folder))),
-                        IntStream.range(0, generated.size()).mapToObj(i -> Named.of("seed " + i, generated.get(i))))
-                .toList();
     }
 
     /** The kinds of step that a stage does, by the lines that are done in it, on the page of pipes and ground. */

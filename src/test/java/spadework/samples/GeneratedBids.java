@@ -13,6 +13,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
 import spadework.office.Bid;
 
 /** Jobs by seed: a sample whose walls, water and ground are changed at random, read and priced as its file would be. */
@@ -33,6 +36,16 @@ public final class GeneratedBids {
             bids.add(bid(seed));
         }
         return bids;
+    }
+
+    /** All samples that are printed and so many bids by seed, by their names. */
+    public static List<Named<Bid>> withSamples(int count) {
+        List<Bid> generated = of(count);
+        return Stream.concat(
+                        Samples.papered().stream()
+                                .map(folder -> Named.of(folder.getFileName().toString(), Samples.bid(folder))),
+                        IntStream.range(0, count).mapToObj(i -> Named.of("seed " + i, generated.get(i))))
+                .toList();
     }
 
     private static Bid bid(int seed) {

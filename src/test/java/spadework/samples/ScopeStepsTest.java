@@ -66,20 +66,11 @@ class ScopeStepsTest {
             StepKind.HAUL,
             StepKind.CLEAN_UP);
 
-    private static final List<Named<Bid>> BIDS = read();
+    private static final List<Named<Bid>> BIDS = GeneratedBids.withSamples(120);
     private static final IdentityHashMap<Bid, ScopeSteps> STEPS = new IdentityHashMap<>();
 
     static Stream<Named<Bid>> bids() {
         return BIDS.stream();
-    }
-
-    private static List<Named<Bid>> read() {
-        List<Bid> generated = GeneratedBids.of(120);
-        return Stream.concat(
-                        Samples.papered().stream()
-                                .map(folder -> Named.of(folder.getFileName().toString(), Samples.bid(folder))),
-                        IntStream.range(0, generated.size()).mapToObj(i -> Named.of("seed " + i, generated.get(i))))
-                .toList();
     }
 
     @ParameterizedTest(name = "{0}")

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.finding.Finding;
 import spadework.job.Job;
+import spadework.job.JobPipes;
 import spadework.job.Jobs;
 import spadework.job.Outlet;
 import spadework.job.Protection;
@@ -97,19 +98,7 @@ class PipeBankRulesTest {
         Water w = job.water();
         SolidRun main = w.mains().get(0);
         TrenchSize size = new TrenchSize(main.trench().width(), main.trench().depth(), Optional.ofNullable(typed));
-        Outlet o = w.outlets().get(0);
-        Outlet named = new Outlet(
-                o.label(),
-                o.kind(),
-                what,
-                o.level(),
-                o.fromHouse(),
-                o.fromLotLine(),
-                o.permission(),
-                o.discharge(),
-                o.waterLevel(),
-                o.pit(),
-                o.dischargeTrench());
+        Outlet named = JobPipes.named(w.outlets().get(0), what);
         return job.withWater(new Water(
                 w.drains(),
                 List.of(main.withTrench(size)),
